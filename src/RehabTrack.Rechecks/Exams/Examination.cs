@@ -1,0 +1,29 @@
+namespace RehabTrack.Rechecks.Exams;
+
+/// <summary>One ultrasound session of one ligament.</summary>
+public sealed record Examination
+{
+    /// <summary>Opaque identity, unique within the case.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>The name that tells two examinations of one date apart; null for the only one.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>The practice's calendar date of the visit.</summary>
+    public required DateOnly Date { get; init; }
+
+    /// <summary>How the limb stood.</summary>
+    public Stance Stance { get; init; }
+
+    /// <summary>What stands behind the examination.</summary>
+    public ExaminationState State { get; init; } = ExaminationState.Signed;
+
+    /// <summary>Who examined; null when not recorded.</summary>
+    public string? Examiner { get; init; }
+
+    /// <summary>Transducer kind and frequency in words; null when not recorded.</summary>
+    public string? Transducer { get; init; }
+
+    /// <summary>The readings, in any order.</summary>
+    public required IReadOnlyList<Reading> Readings { get; init; }
+}

@@ -1,0 +1,10 @@
+using RehabTrack.Rechecks.Anatomy;
+using RehabTrack.Rechecks.Quantities;
+
+namespace RehabTrack.Rechecks.Exams;
+
+/// <summary>Names one place of one examination: all readings at one level of one path.</summary>
+/// <param name="ExaminationId">The examination.</param>
+/// <param name="Path">The path.</param>
+/// <param name="Level">The level on that day's tape, cm.</param>
+public readonly record struct PlaceKey(string ExaminationId, LinkPath Path, Centimetres Level);

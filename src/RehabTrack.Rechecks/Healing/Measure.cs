@@ -1,0 +1,17 @@
+namespace RehabTrack.Rechecks.Healing;
+
+/// <summary>The measure that a trend speaks of.</summary>
+public enum Measure
+{
+    /// <summary>Lesion volume, cm³.</summary>
+    LesionVolume,
+
+    /// <summary>Lesion area at the linked worst level, cm².</summary>
+    LesionArea,
+
+    /// <summary>Thickness at the linked worst level, cm.</summary>
+    Thickness,
+
+    /// <summary>Echogenicity and fibre-alignment grades: words only, no rate.</summary>
+    Grades,
+}

@@ -1,0 +1,51 @@
+using RehabTrack.Rechecks.Quantities;
+
+namespace RehabTrack.Rechecks.Healing;
+
+/// <summary>The thresholds of trend and verdict; defaults and sources stand in <c>shared/trend.json</c>.</summary>
+public sealed record TrendSettings
+{
+    private static readonly ReferenceTable Table = ReferenceTable.Load("trend");
+
+    /// <summary>How many of the last examinations decide, at least 3.</summary>
+    public int WindowExaminations { get; init; } = (int)Table["windowExaminations"];
+
+    /// <summary>Slowest acceptable rate of lesion volume and area, log per 60 days, below 0.</summary>
+    public double SlowestAcceptableLogPer60Days { get; init; } = Table["slowestAcceptableLogPer60Days"];
+
+    /// <summary>Slope over its SE above which the course is worsening.</summary>
+    public double WorseningZ { get; init; } = Table["worseningZ"];
+
+    /// <summary>Slope over its SE below minus which the course is healing.</summary>
+    public double HealingZ { get; init; } = Table["healingZ"];
+
+    /// <summary>Normal quantile of the one-sided bound for a stall.</summary>
+    public double StallZ { get; init; } = Table["stallZ"];
+
+    /// <summary>Prior degrees of freedom of the moderated variance.</summary>
+    public double PriorDegreesOfFreedom { get; init; } = Table["priorDegreesOfFreedom"];
+
+    /// <summary>Length of the acute phase, days: the trend starts after it.</summary>
+    public int AcutePhaseDays { get; init; } = (int)Table["acutePhaseDays"];
+
+    /// <summary>A baseline within these days of onset is provisional.</summary>
+    public int ProvisionalBaselineDays { get; init; } = (int)Table["provisionalBaselineDays"];
+
+    /// <summary>Target as a share of the first trend examination, when the vet set none.</summary>
+    public double TargetFraction { get; init; } = Table["targetFraction"];
+
+    /// <summary>Absolute guard of a rise above the best so far: lesion or ligament area, cm².</summary>
+    public double GuardAreaCm2 { get; init; } = Table["guardAreaCm2"];
+
+    /// <summary>Absolute guard of a rise above the best so far: volume, cm³.</summary>
+    public double GuardVolumeCm3 { get; init; } = Table["guardVolumeCm3"];
+
+    /// <summary>Absolute guard of a rise above the best so far: thickness, cm.</summary>
+    public double GuardThicknessCm { get; init; } = Table["guardThicknessCm"];
+
+    /// <summary>Rise of the ligament area at a level between examinations above which it is amber, a share.</summary>
+    public double AmberLigamentRise { get; init; } = Table["amberLigamentRise"];
+
+    /// <summary>Rise of the ligament area at a level between examinations above which it is red, a share.</summary>
+    public double RedLigamentRise { get; init; } = Table["redLigamentRise"];
+}

@@ -1,0 +1,6 @@
+namespace RehabTrack.Rechecks.Linking;
+
+/// <summary>The tracks of a case. Every place of every examination is on exactly one track.</summary>
+/// <param name="Tracks">Ordered by path and consensus level.</param>
+/// <param name="Shifts">One an examination, ordered by date and id.</param>
+public sealed record LinkedCourse(IReadOnlyList<Track> Tracks, IReadOnlyList<ExaminationShift> Shifts);

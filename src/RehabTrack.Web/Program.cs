@@ -1,0 +1,3 @@
+WebApplicationBuilder builder = WebApplication.CreateBuilder(args);
+WebApplication app = builder.Build();
+await app.RunAsync();
