@@ -71,7 +71,13 @@ public static class Places
     {
         double sum = 0;
         bool unknown = readings.Count == 0;
-        foreach (IGrouping<string?, Reading> lesion in readings.GroupBy(reading => reading.Lesion, StringComparer.Ordinal))
+        // A row without lesion name and area beside named lesions only carries the ligament: it hides no lesion.
+        bool anyNamed = readings.Any(reading => reading.Lesion is not null);
+        foreach (
+            IGrouping<string?, Reading> lesion in readings
+                .Where(reading => reading.Lesion is not null || !anyNamed || reading.LesionArea.Kind != LesionAreaKind.Unknown)
+                .GroupBy(reading => reading.Lesion, StringComparer.Ordinal)
+        )
         {
             if (lesion.Any(reading => reading.LesionArea.Kind == LesionAreaKind.Diffuse))
             {
