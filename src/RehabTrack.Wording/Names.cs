@@ -1,0 +1,64 @@
+using System.Globalization;
+using RehabTrack.Rechecks.Anatomy;
+using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Findings;
+using RehabTrack.Rechecks.Healing;
+using RehabTrack.Rechecks.Linking;
+
+namespace RehabTrack.Wording;
+
+/// <summary>
+/// What a person calls the words of the heart. Written in lower case to stand inside a sentence; <see cref="AsTitle"/> makes a heading.
+/// Titles of findings begin with a capital: they always stand alone.
+/// </summary>
+public static class Names
+{
+    public static string Of(Limb limb, CultureInfo? culture = null) => Text(nameof(Limb), limb, culture);
+
+    /// <summary>Two letters for a narrow column: LF, RF, LH, RH; an en dash when not given.</summary>
+    public static string Short(Limb limb, CultureInfo? culture = null) => Text("LimbShort", limb, culture);
+
+    public static string Of(Structure structure, CultureInfo? culture = null) => Text(nameof(Structure), structure, culture);
+
+    public static string Of(Part part, CultureInfo? culture = null) => Text(nameof(Part), part, culture);
+
+    public static string Of(LinkPath path, CultureInfo? culture = null) => Text(nameof(LinkPath), path, culture);
+
+    public static string Of(Landmark landmark, CultureInfo? culture = null) => Text(nameof(Landmark), landmark, culture);
+
+    public static string Of(Stance stance, CultureInfo? culture = null) => Text(nameof(Stance), stance, culture);
+
+    public static string Of(ImagePlane plane, CultureInfo? culture = null) => Text(nameof(ImagePlane), plane, culture);
+
+    public static string Of(ReadingRole role, CultureInfo? culture = null) => Text(nameof(ReadingRole), role, culture);
+
+    public static string Of(ExaminationState state, CultureInfo? culture = null) => Text(nameof(ExaminationState), state, culture);
+
+    public static string Of(LesionAreaKind kind, CultureInfo? culture = null) => Text(nameof(LesionAreaKind), kind, culture);
+
+    public static string Of(LinkBasis basis, CultureInfo? culture = null) => Text(nameof(LinkBasis), basis, culture);
+
+    public static string Of(LinkConstraintKind kind, CultureInfo? culture = null) => Text(nameof(LinkConstraintKind), kind, culture);
+
+    /// <summary>The verdict as pages say it: "no progress" for stalled, because to horse people a stall is a box.</summary>
+    public static string Of(Verdict verdict, CultureInfo? culture = null) => Text(nameof(Verdict), verdict, culture);
+
+    public static string Of(Measure measure, CultureInfo? culture = null) => Text(nameof(Measure), measure, culture);
+
+    public static string Of(FindingSeverity severity, CultureInfo? culture = null) => Text(nameof(FindingSeverity), severity, culture);
+
+    /// <summary>A finding's title; its sentence is another matter.</summary>
+    public static string Of(FindingKind kind, CultureInfo? culture = null) => Text(nameof(FindingKind), kind, culture);
+
+    /// <summary>The same text with a capital first letter.</summary>
+    public static string AsTitle(string text, CultureInfo? culture = null)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return text.Length == 0 ? text : string.Concat(text[..1].ToUpper(culture ?? TextCulture.Default), text[1..]);
+    }
+
+    private static string Text<T>(string subject, T member, CultureInfo? culture)
+        where T : struct, Enum =>
+        NameTexts.ResourceManager.GetString($"{subject}_{member}", culture ?? TextCulture.Default)
+        ?? throw new ArgumentOutOfRangeException(nameof(member), member, $"{subject} has no text for this member.");
+}
