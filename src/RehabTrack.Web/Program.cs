@@ -1,3 +1,3 @@
-WebApplicationBuilder builder = WebApplication.CreateBuilder(args);
-WebApplication app = builder.Build();
-await app.RunAsync();
+using RehabTrack.Web.Hosting;
+
+return await StartUp.RunAsync(args);
