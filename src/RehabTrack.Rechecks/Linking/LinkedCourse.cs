@@ -3,4 +3,10 @@ namespace RehabTrack.Rechecks.Linking;
 /// <summary>The tracks of a case. Every place of every examination is on exactly one track.</summary>
 /// <param name="Tracks">Ordered by path and consensus level.</param>
 /// <param name="Shifts">One an examination, ordered by date and id.</param>
-public sealed record LinkedCourse(IReadOnlyList<Track> Tracks, IReadOnlyList<ExaminationShift> Shifts);
+public sealed record LinkedCourse(IReadOnlyList<Track> Tracks, IReadOnlyList<ExaminationShift> Shifts)
+{
+    /// <summary>
+    /// The words of persons that could not be followed, in the order given: of two that contradict each other the later is left out.
+    /// </summary>
+    public IReadOnlyList<LeftOutConstraint> LeftOut { get; init; } = [];
+}

@@ -1,0 +1,683 @@
+using System.Runtime.InteropServices;
+
+namespace RehabTrack.Rechecks.Linking;
+
+/// <summary>
+/// Aligns one examination with the tracks of the others: a pair hidden Markov model whose shift is shared by all paths and whose common
+/// change of the lesion is shared along a path, both summed over grids. The object is reused from one alignment to the next.
+/// </summary>
+internal sealed class ExaminationAligner
+{
+    private const double NegligibleWeight = 1e-9;
+
+    private readonly LinkingSettings _settings;
+    private readonly ShiftGrid _grid;
+    private readonly List<Block> _blocks = [];
+    private readonly double[] _logWeights;
+    private readonly double[] _laneWeights;
+    private readonly double[][] _logPathSums;
+    private readonly bool[] _pathHasLesion;
+    private readonly double[] _changeCentre;
+    private readonly double[] _predicted;
+    private double[] _odds = [];
+    private double[] _factors = [];
+    private double[] _forward = [];
+    private double[] _backward = [];
+    private double[] _blockProbabilities = [];
+    private double[] _scores = [];
+    private int[] _forwardExponents = [];
+    private int[] _backwardExponents = [];
+
+    public ExaminationAligner(LinkingSettings settings, int pathCount)
+    {
+        _settings = settings;
+        _grid = new ShiftGrid(settings);
+        _logWeights = new double[_grid.Lanes];
+        _laneWeights = new double[_grid.Lanes];
+        _predicted = new double[_grid.Changes.Length];
+        _logPathSums = [.. Enumerable.Range(0, pathCount).Select(_ => new double[_grid.Changes.Length * _grid.Lanes])];
+        _pathHasLesion = new bool[pathCount];
+        _changeCentre = new double[pathCount];
+        Consensus = [.. Enumerable.Range(0, pathCount).Select(_ => new Consensus())];
+        Probabilities = [.. Enumerable.Range(0, pathCount).Select(_ => Array.Empty<double>())];
+        Links = [.. Enumerable.Range(0, pathCount).Select(_ => Array.Empty<int>())];
+        LesionSize = new double[pathCount];
+    }
+
+    /// <summary>By path: the tracks aligned with.</summary>
+    public Consensus[] Consensus { get; }
+
+    /// <summary>By path: probability that a place belongs to a track: track·places + place.</summary>
+    public double[][] Probabilities { get; }
+
+    /// <summary>By path and place: the track of the reported alignment, or −1.</summary>
+    public int[][] Links { get; }
+
+    /// <summary>Posterior mean of the shift, cm.</summary>
+    public double Shift { get; private set; }
+
+    /// <summary>Posterior variance of the shift, cm².</summary>
+    public double ShiftVariance { get; private set; }
+
+    /// <summary>By path: posterior mean of the log of the lesion's common size.</summary>
+    public double[] LesionSize { get; }
+
+    /// <summary>Log of the ligament's common size.</summary>
+    public double LigamentSize { get; private set; }
+
+    /// <summary>Aligns an examination whose places stand on no column, or on columns without regard to them.</summary>
+    public void Align(CourseState state, int examination)
+    {
+        (double priorShift, double priorVariance) = PriorShift(state, examination);
+        LigamentSize = Neighbour(state, state.LigamentSize, examination);
+        for (int path = 0; path < state.PathCount; path++)
+        {
+            Consensus[path].Gather(state, path, examination);
+            _changeCentre[path] = Neighbour(state, state.LesionSize[path], examination);
+            int cells = Consensus[path].Count * state.Places[examination][path].Length;
+            if (Probabilities[path].Length < cells)
+            {
+                Probabilities[path] = new double[cells + 32];
+            }
+
+            if (Links[path].Length < state.Places[examination][path].Length)
+            {
+                Links[path] = new int[state.Places[examination][path].Length + 8];
+            }
+        }
+
+        Solve(state, examination, priorShift, priorVariance);
+        double before = LigamentSize;
+        LigamentSize = CommonLigamentSize(state, examination, before);
+        if (Math.Abs(LigamentSize - before) > _settings.LogLigamentAreaStandardDeviation / 4)
+        {
+            Solve(state, examination, priorShift, priorVariance);
+        }
+
+        for (int path = 0; path < state.PathCount; path++)
+        {
+            ChooseLinks(state, examination, path);
+        }
+    }
+
+    private void Solve(CourseState state, int examination, double priorShift, double priorVariance)
+    {
+        _blocks.Clear();
+        int odds = 0;
+        int factors = 0;
+        for (int path = 0; path < state.PathCount; path++)
+        {
+            Divide(state, examination, path, ref odds, ref factors);
+        }
+
+        Grow(ref _odds, odds);
+        Grow(ref _factors, factors);
+        foreach (Block block in CollectionsMarshal.AsSpan(_blocks))
+        {
+            FillOdds(state, examination, block, priorShift);
+            FillFactors(state, examination, block);
+        }
+
+        SumForward(state.PathCount);
+        WeighShifts(state.PathCount, priorVariance, priorShift);
+        SumBackward(state, examination);
+    }
+
+    /// <summary>Cuts a path at its pinned links: what lies above one cannot be linked to what lies below.</summary>
+    private void Divide(CourseState state, int examination, int path, ref int odds, ref int factors)
+    {
+        PlaceNode[] places = state.Places[examination][path];
+        Consensus consensus = Consensus[path];
+        Probabilities[path].AsSpan(0, consensus.Count * places.Length).Clear();
+        _pathHasLesion[path] =
+            Array.Exists(places, place => place.Lesion > 0)
+            && consensus.Lesion.AsSpan(0, consensus.Count).ContainsAnyInRange(double.Epsilon, double.MaxValue);
+        int row = 0;
+        int column = 0;
+        for (int j = 0; j < places.Length; j++)
+        {
+            int pinned = PinnedRow(consensus, places[j]);
+            if (pinned >= 0)
+            {
+                AddBlock(path, row, pinned, column, j, pinned: false, ref odds, ref factors);
+                AddBlock(path, pinned, pinned + 1, j, j + 1, pinned: true, ref odds, ref factors);
+                row = pinned + 1;
+                column = j + 1;
+            }
+        }
+
+        AddBlock(path, row, consensus.Count, column, places.Length, pinned: false, ref odds, ref factors);
+    }
+
+    private void AddBlock(int path, int row, int rowEnd, int column, int columnEnd, bool pinned, ref int odds, ref int factors)
+    {
+        int cells = (rowEnd - row) * (columnEnd - column);
+        if (cells == 0)
+        {
+            return;
+        }
+
+        _blocks.Add(new Block(path, row, rowEnd - row, column, columnEnd - column, pinned, odds, factors));
+        odds += cells * _grid.Lanes;
+        factors += cells * ChangeCount(path);
+    }
+
+    private int ChangeCount(int path) => _pathHasLesion[path] ? _grid.Changes.Length : 1;
+
+    private static int PinnedRow(Consensus consensus, PlaceNode place)
+    {
+        if (place.Group < 0)
+        {
+            return -1;
+        }
+
+        for (int row = 0; row < consensus.Count; row++)
+        {
+            foreach (PlaceNode? member in consensus.Columns[row].Members)
+            {
+                if (member is not null && member != place && member.Group == place.Group)
+                {
+                    return row;
+                }
+            }
+        }
+
+        return -1;
+    }
+
+    /// <summary>Odds of each link against leaving both levels unlinked, by shift: position, ligament, how often the track is read.</summary>
+    private void FillOdds(CourseState state, int examination, Block block, double priorShift)
+    {
+        Consensus consensus = Consensus[block.Path];
+        PlaceNode[] places = state.Places[examination][block.Path];
+        Span<double> odds = _odds.AsSpan(block.Odds, block.Rows * block.Columns * _grid.Lanes);
+        double tapeVariance = _settings.TapeStandardDeviationCm * _settings.TapeStandardDeviationCm;
+        for (int i = 0; i < block.Rows; i++)
+        {
+            int row = block.Row + i;
+            TrackColumn track = consensus.Columns[row];
+            double variance = tapeVariance * (1 + (1.0 / consensus.Readings[row]));
+            double presence = LogPresence(consensus, row, state.Spacing[block.Path]) - (0.5 * Math.Log(2 * Math.PI * variance));
+            for (int j = 0; j < block.Columns; j++)
+            {
+                PlaceNode place = places[block.Column + j];
+                Span<double> cell = odds.Slice(((i * block.Columns) + j) * _grid.Lanes, _grid.Lanes);
+                cell.Clear();
+                if (!block.Pinned && state.Pins.Forbids(track, place))
+                {
+                    continue;
+                }
+
+                double constant = presence + LigamentTerm(consensus, row, place);
+                double distance = place.Level - consensus.Position[row] - priorShift;
+                for (int k = 0; k < _grid.Shifts.Length; k++)
+                {
+                    double away = distance - _grid.Shifts[k];
+                    double position = -0.5 * away * away / variance;
+                    cell[k] = block.Pinned ? Math.Exp(position) + PinnedFloor : Math.Exp(constant + position);
+                }
+            }
+        }
+    }
+
+    /// <summary>What a pinned link weighs however far apart its places were read: a person's word does not drag the whole tape along.</summary>
+    private const double PinnedFloor = 1e-3;
+
+    /// <summary>
+    /// Log odds that a track is read once more, over the density of levels that belong to no track yet. Tracks are lasting places, read
+    /// but for misses, or levels added once that hardly return; how often the others read it tells which.
+    /// </summary>
+    private double LogPresence(Consensus consensus, int row, double spacing)
+    {
+        int looks = consensus.Looks[row];
+        int readings = consensus.Readings[row];
+        double missed = _settings.MissedShare;
+        double lasting = Math.Pow(1 - missed, readings) * Math.Pow(missed, looks - readings);
+        double added = _settings.AddedShare * Math.Pow(_settings.AddedAgainShare, readings - 1);
+        double again = ((lasting * (1 - missed)) + (added * _settings.AddedAgainShare)) / (lasting + added);
+        double newcomers = (_settings.AddedShare + ((1 - missed) * Math.Pow(missed, looks))) / spacing;
+        return Math.Log(again / (1 - again) / newcomers);
+    }
+
+    private double LigamentTerm(Consensus consensus, int row, PlaceNode place)
+    {
+        if (consensus.LigamentReadings[row] > 0 && !double.IsNaN(place.LogLigamentArea))
+        {
+            return Agreement(
+                place.LogLigamentArea - LigamentSize - consensus.LogLigamentArea[row],
+                _settings.LogLigamentAreaStandardDeviation,
+                consensus.LigamentReadings[row],
+                _settings.LogLigamentAreaBackground,
+                _settings.LigamentPenaltyCap
+            );
+        }
+
+        return consensus.ThicknessReadings[row] > 0 && !double.IsNaN(place.LogThickness)
+            ? Agreement(
+                place.LogThickness - consensus.LogThickness[row],
+                _settings.LogThicknessStandardDeviation,
+                consensus.ThicknessReadings[row],
+                _settings.LogThicknessBackground,
+                _settings.LigamentPenaltyCap
+            )
+            : 0;
+    }
+
+    /// <summary>Log density of a difference between readings of one place over that between unrelated places.</summary>
+    private static double Agreement(double difference, double deviation, int readings, double background, double cap)
+    {
+        double variance = 0.5 * deviation * deviation * (1 + (1.0 / readings));
+        double backgroundVariance = background * background;
+        double square = difference * difference;
+        return Math.Max(
+            (0.5 * Math.Log(backgroundVariance / variance)) - (0.5 * square * ((1 / variance) - (1 / backgroundVariance))),
+            -cap
+        );
+    }
+
+    /// <summary>What the lesion adds to the odds of each link, for each common change.</summary>
+    private void FillFactors(CourseState state, int examination, Block block)
+    {
+        int cells = block.Rows * block.Columns;
+        int changes = ChangeCount(block.Path);
+        Span<double> factors = _factors.AsSpan(block.Factors, cells * changes);
+        factors.Fill(1);
+        Consensus consensus = Consensus[block.Path];
+        PlaceNode[] places = state.Places[examination][block.Path];
+        for (int i = 0; i < block.Rows; i++)
+        {
+            int row = block.Row + i;
+            if (consensus.LesionReadings[row] == 0)
+            {
+                continue;
+            }
+
+            for (int k = 0; k < changes; k++)
+            {
+                double change = _changeCentre[block.Path] + (changes > 1 ? _grid.Changes[k] : 0);
+                _predicted[k] = Math.Asinh(consensus.Lesion[row] * Math.Exp(change));
+            }
+
+            for (int j = 0; j < block.Columns; j++)
+            {
+                double lesion = places[block.Column + j].Lesion;
+                if (double.IsNaN(lesion))
+                {
+                    continue;
+                }
+
+                bool none = lesion == 0 && consensus.Lesion[row] == 0;
+                double seen = Math.Asinh(lesion);
+                for (int k = 0; k < changes; k++)
+                {
+                    factors[(k * cells) + (i * block.Columns) + j] = Math.Exp(
+                        none
+                            ? _settings.NoLesionAgreement
+                            : Agreement(
+                                seen - _predicted[k],
+                                _settings.LogLesionAreaStandardDeviation,
+                                consensus.LesionReadings[row],
+                                _settings.LogLesionAreaBackground,
+                                _settings.LesionPenaltyCap
+                            )
+                    );
+                }
+            }
+        }
+    }
+
+    private void SumForward(int pathCount)
+    {
+        for (int path = 0; path < pathCount; path++)
+        {
+            Array.Clear(_logPathSums[path]);
+        }
+
+        foreach (Block block in CollectionsMarshal.AsSpan(_blocks))
+        {
+            GrowTables(block);
+            int cells = block.Rows * block.Columns;
+            ReadOnlySpan<double> odds = _odds.AsSpan(block.Odds, cells * _grid.Lanes);
+            for (int k = 0; k < ChangeCount(block.Path); k++)
+            {
+                Span<double> logSums = _logPathSums[block.Path].AsSpan(k * _grid.Lanes, _grid.Lanes);
+                ReadOnlySpan<double> factor = _factors.AsSpan(block.Factors + (k * cells), cells);
+                if (block.Pinned)
+                {
+                    for (int lane = 0; lane < _grid.Shifts.Length; lane++)
+                    {
+                        logSums[lane] += Math.Log(odds[lane] * factor[0]);
+                    }
+
+                    continue;
+                }
+
+                AlignmentKernel.Forward(odds, factor, block.Rows, block.Columns, _grid.Lanes, 0, _grid.Lanes, _forward, _forwardExponents);
+                ReadOnlySpan<double> totals = _forward.AsSpan(
+                    ((block.Rows * (block.Columns + 1)) + block.Columns) * _grid.Lanes,
+                    _grid.Lanes
+                );
+                double scale = _forwardExponents[block.Rows] * Math.Log(2);
+                for (int lane = 0; lane < _grid.Shifts.Length; lane++)
+                {
+                    logSums[lane] += Math.Log(totals[lane]) + scale;
+                }
+            }
+        }
+    }
+
+    /// <summary>Turns the sums into the posterior of the shift and, within each shift, of each path's common change.</summary>
+    private void WeighShifts(int pathCount, double priorVariance, double priorShift)
+    {
+        for (int lane = 0; lane < _grid.Shifts.Length; lane++)
+        {
+            _logWeights[lane] = -0.5 * _grid.Shifts[lane] * _grid.Shifts[lane] / priorVariance;
+        }
+
+        for (int path = 0; path < pathCount; path++)
+        {
+            int changes = ChangeCount(path);
+            double[] sums = _logPathSums[path];
+            for (int lane = 0; lane < _grid.Shifts.Length; lane++)
+            {
+                double largest = double.NegativeInfinity;
+                for (int k = 0; k < changes; k++)
+                {
+                    int at = (k * _grid.Lanes) + lane;
+                    sums[at] += changes > 1 ? _grid.LogChangePrior[k] : 0;
+                    largest = Math.Max(largest, sums[at]);
+                }
+
+                double sum = 0;
+                for (int k = 0; k < changes; k++)
+                {
+                    int at = (k * _grid.Lanes) + lane;
+                    sums[at] = Math.Exp(sums[at] - largest);
+                    sum += sums[at];
+                }
+
+                for (int k = 0; k < changes; k++)
+                {
+                    sums[(k * _grid.Lanes) + lane] /= sum;
+                }
+
+                _logWeights[lane] += largest + Math.Log(sum);
+            }
+        }
+
+        double peak = double.NegativeInfinity;
+        for (int lane = 0; lane < _grid.Shifts.Length; lane++)
+        {
+            peak = Math.Max(peak, _logWeights[lane]);
+        }
+
+        double total = 0;
+        double mean = 0;
+        double square = 0;
+        Array.Clear(_laneWeights);
+        for (int lane = 0; lane < _grid.Shifts.Length; lane++)
+        {
+            double weight = Math.Exp(_logWeights[lane] - peak);
+            _laneWeights[lane] = weight;
+            total += weight;
+            mean += weight * _grid.Shifts[lane];
+            square += weight * _grid.Shifts[lane] * _grid.Shifts[lane];
+        }
+
+        for (int lane = 0; lane < _grid.Shifts.Length; lane++)
+        {
+            _laneWeights[lane] /= total;
+        }
+
+        mean /= total;
+        Shift = priorShift + mean;
+        ShiftVariance = Math.Max(0, (square / total) - (mean * mean));
+        for (int path = 0; path < pathCount; path++)
+        {
+            LesionSize[path] = _changeCentre[path] + (ChangeCount(path) > 1 ? MeanChange(path) : 0);
+        }
+    }
+
+    private double MeanChange(int path)
+    {
+        double mean = 0;
+        for (int k = 0; k < _grid.Changes.Length; k++)
+        {
+            double weight = 0;
+            for (int lane = 0; lane < _grid.Shifts.Length; lane++)
+            {
+                weight += _laneWeights[lane] * _logPathSums[path][(k * _grid.Lanes) + lane];
+            }
+
+            mean += weight * _grid.Changes[k];
+        }
+
+        return mean;
+    }
+
+    private void SumBackward(CourseState state, int examination)
+    {
+        Span<double> weights = stackalloc double[_grid.Lanes];
+        foreach (Block block in CollectionsMarshal.AsSpan(_blocks))
+        {
+            int places = state.Places[examination][block.Path].Length;
+            if (block.Pinned)
+            {
+                Probabilities[block.Path][(block.Row * places) + block.Column] = 1;
+                continue;
+            }
+
+            GrowTables(block);
+            int cells = block.Rows * block.Columns;
+            ReadOnlySpan<double> odds = _odds.AsSpan(block.Odds, cells * _grid.Lanes);
+            Span<double> probabilities = _blockProbabilities.AsSpan(0, cells);
+            probabilities.Clear();
+            for (int k = 0; k < ChangeCount(block.Path); k++)
+            {
+                ReadOnlySpan<double> factor = _factors.AsSpan(block.Factors + (k * cells), cells);
+                if (!Weights(block.Path, k, weights, out int from, out int to))
+                {
+                    continue;
+                }
+
+                AlignmentKernel.Forward(odds, factor, block.Rows, block.Columns, _grid.Lanes, from, to, _forward, _forwardExponents);
+                AlignmentKernel.Backward(odds, factor, block.Rows, block.Columns, _grid.Lanes, from, to, _backward, _backwardExponents);
+                AlignmentKernel.AddProbabilities(
+                    odds,
+                    factor,
+                    block.Rows,
+                    block.Columns,
+                    _grid.Lanes,
+                    from,
+                    to,
+                    _forward,
+                    _forwardExponents,
+                    _backward,
+                    _backwardExponents,
+                    weights,
+                    probabilities
+                );
+            }
+
+            for (int i = 0; i < block.Rows; i++)
+            {
+                probabilities
+                    .Slice(i * block.Columns, block.Columns)
+                    .CopyTo(Probabilities[block.Path].AsSpan(((block.Row + i) * places) + block.Column));
+            }
+        }
+    }
+
+    /// <summary>The weights of the shifts at one common change, and the run of lanes outside of which they are negligible.</summary>
+    private bool Weights(int path, int change, Span<double> weights, out int from, out int to)
+    {
+        from = _grid.Lanes;
+        to = 0;
+        weights.Clear();
+        for (int lane = 0; lane < _grid.Shifts.Length; lane++)
+        {
+            weights[lane] = _laneWeights[lane] * (ChangeCount(path) > 1 ? _logPathSums[path][(change * _grid.Lanes) + lane] : 1);
+            if (weights[lane] > NegligibleWeight)
+            {
+                from = Math.Min(from, lane);
+                to = lane + 1;
+            }
+        }
+
+        from = from / AlignmentKernel.LaneWidth * AlignmentKernel.LaneWidth;
+        to = (to + AlignmentKernel.LaneWidth - 1) / AlignmentKernel.LaneWidth * AlignmentKernel.LaneWidth;
+        return to > from;
+    }
+
+    /// <summary>The ligament's common size by the links found, drawn towards what was held before.</summary>
+    private double CommonLigamentSize(CourseState state, int examination, double centre)
+    {
+        double variance = _settings.LogLigamentAreaStandardDeviation * _settings.LogLigamentAreaStandardDeviation;
+        double prior = _settings.CommonLigamentChangeStandardDeviation * _settings.CommonLigamentChangeStandardDeviation;
+        double weight = variance / prior;
+        double sum = weight * centre;
+        for (int path = 0; path < state.PathCount; path++)
+        {
+            PlaceNode[] places = state.Places[examination][path];
+            for (int row = 0; row < Consensus[path].Count; row++)
+            {
+                if (Consensus[path].LigamentReadings[row] == 0)
+                {
+                    continue;
+                }
+
+                for (int j = 0; j < places.Length; j++)
+                {
+                    double probability = Probabilities[path][(row * places.Length) + j];
+                    if (probability > 0 && !double.IsNaN(places[j].LogLigamentArea))
+                    {
+                        weight += probability;
+                        sum += probability * (places[j].LogLigamentArea - Consensus[path].LogLigamentArea[row]);
+                    }
+                }
+            }
+        }
+
+        return sum / weight;
+    }
+
+    /// <summary>The order-preserving alignment with the largest sum of probabilities above the setting.</summary>
+    private void ChooseLinks(CourseState state, int examination, int path)
+    {
+        PlaceNode[] places = state.Places[examination][path];
+        Consensus consensus = Consensus[path];
+        int width = places.Length + 1;
+        Span<int> links = Links[path].AsSpan(0, places.Length);
+        links.Fill(-1);
+        Grow(ref _scores, (consensus.Count + 1) * width);
+        Span<double> scores = _scores.AsSpan(0, (consensus.Count + 1) * width);
+        scores.Clear();
+        for (int i = 1; i <= consensus.Count; i++)
+        {
+            for (int j = 1; j <= places.Length; j++)
+            {
+                scores[(i * width) + j] = Math.Max(
+                    Math.Max(scores[((i - 1) * width) + j], scores[(i * width) + j - 1]),
+                    scores[((i - 1) * width) + j - 1] + Gain(path, i - 1, j - 1, places.Length)
+                );
+            }
+        }
+
+        int row = consensus.Count;
+        int column = places.Length;
+        while (row > 0 && column > 0)
+        {
+            double score = scores[(row * width) + column];
+            if (score == scores[((row - 1) * width) + column])
+            {
+                row--;
+            }
+            else if (score == scores[(row * width) + column - 1])
+            {
+                column--;
+            }
+            else
+            {
+                links[--column] = --row;
+            }
+        }
+    }
+
+    private double Gain(int path, int row, int column, int places)
+    {
+        double probability = Probabilities[path][(row * places) + column];
+        return probability >= 1 ? CertainGain : probability - _settings.LinkFrom;
+    }
+
+    /// <summary>No sum of other links outweighs a pinned one.</summary>
+    private const double CertainGain = 1e6;
+
+    private (double Mean, double Variance) PriorShift(CourseState state, int examination)
+    {
+        double sum = 0;
+        int count = 0;
+        for (int e = 0; e < state.Placed.Length; e++)
+        {
+            if (e != examination && state.Placed[e])
+            {
+                sum += state.Shift[e];
+                count++;
+            }
+        }
+
+        double variance = _settings.ShiftStandardDeviationCm * _settings.ShiftStandardDeviationCm;
+        return count == 0 ? (0, variance) : (sum / count, variance * (1 + (1.0 / count)));
+    }
+
+    /// <summary>The mean of what is held of the examinations next to this one.</summary>
+    private static double Neighbour(CourseState state, double[] sizes, int examination)
+    {
+        double sum = 0;
+        int count = 0;
+        for (int e = examination - 1; e >= 0; e--)
+        {
+            if (state.Placed[e])
+            {
+                sum += sizes[e];
+                count++;
+                break;
+            }
+        }
+
+        for (int e = examination + 1; e < sizes.Length; e++)
+        {
+            if (state.Placed[e])
+            {
+                sum += sizes[e];
+                count++;
+                break;
+            }
+        }
+
+        return count == 0 ? 0 : sum / count;
+    }
+
+    private void GrowTables(Block block)
+    {
+        int size = (block.Rows + 1) * (block.Columns + 1) * _grid.Lanes;
+        Grow(ref _forward, size);
+        Grow(ref _backward, size);
+        Grow(ref _blockProbabilities, block.Rows * block.Columns);
+        if (_forwardExponents.Length <= block.Rows)
+        {
+            _forwardExponents = new int[block.Rows + 16];
+            _backwardExponents = new int[block.Rows + 16];
+        }
+    }
+
+    private static void Grow(ref double[] buffer, int size)
+    {
+        if (buffer.Length < size)
+        {
+            buffer = new double[size + (size / 2)];
+        }
+    }
+
+    /// <summary>A part of a path's alignment between pinned links, or a pinned link itself.</summary>
+    private readonly record struct Block(int Path, int Row, int Rows, int Column, int Columns, bool Pinned, int Odds, int Factors);
+}

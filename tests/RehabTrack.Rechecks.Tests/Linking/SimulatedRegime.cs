@@ -1,0 +1,21 @@
+namespace RehabTrack.Rechecks.Tests.Linking;
+
+/// <summary>How a simulated ligament is read.</summary>
+/// <param name="SpacingCm">Distance between neighbouring true places.</param>
+/// <param name="Missed">Chance that a place is left out at an examination.</param>
+/// <param name="Added">Chance, a place, of one more level that is no lasting place.</param>
+/// <param name="GrowthFromThird">Factor of the lesion from one examination to the next, from the third on; null lets it heal.</param>
+public sealed record SimulatedRegime(double SpacingCm, double Missed, double Added, double? GrowthFromThird = null)
+{
+    /// <summary>Whether areas are given.</summary>
+    public bool Areas { get; init; } = true;
+
+    /// <summary>Whether the ligament area runs smoothly along the limb instead of differing from place to place.</summary>
+    public bool SmoothAreas { get; init; }
+
+    /// <summary>Number of examinations.</summary>
+    public int Examinations { get; init; } = 5;
+
+    /// <summary>Whether the tape is marked every two centimetres and readings carry the mark's name.</summary>
+    public bool RegularGrid { get; init; }
+}
