@@ -1,0 +1,359 @@
+using System.Globalization;
+using RehabTrack.Exchange.Rows;
+using RehabTrack.Rechecks.Anatomy;
+using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Quantities;
+
+namespace RehabTrack.Exchange.Cases;
+
+/// <summary>
+/// Puts the rows of one case together. Where rows disagree, the case has the value that most rows state; among values stated equally
+/// often, the one of the earliest examination; then the first in order of text. The order of the rows in the file has no say, except that
+/// of two readings with the same key the upper one stays.
+/// </summary>
+public static class CaseAssembler
+{
+    private static readonly int Largest = (int)ReferenceTable.Load("limits")["largestCaseReadings"];
+
+    /// <summary>The largest number of readings of one case.</summary>
+    public static int LargestCaseReadings => Largest;
+
+    /// <summary>Assembles a case.</summary>
+    /// <param name="rows">All rows with its label, at least one.</param>
+    /// <param name="state">What stands behind its examinations.</param>
+    public static CaseAssembly Assemble(IReadOnlyList<SheetRow> rows, ExaminationState state = ExaminationState.History)
+    {
+        ArgumentNullException.ThrowIfNull(rows);
+        return new Work(rows, state).Run();
+    }
+
+    private sealed class Work
+    {
+        private readonly List<RejectedRow> _rejected = [];
+        private readonly List<SheetCaution> _cautions = [];
+        private readonly ExaminationState _state;
+        private List<SheetRow> _rows;
+
+        public Work(IReadOnlyList<SheetRow> rows, ExaminationState state)
+        {
+            _rows = [.. rows.OrderBy(row => row.Row).ThenBy(row => row.Plan.Group)];
+            _state = state;
+        }
+
+        public CaseAssembly Run()
+        {
+            string label = _rows[0].Case;
+            if (_rows.Count > Largest)
+            {
+                Drop(_rows, SheetColumns.Case, "case-too-large", row => row.Case, _ => [Text(_rows.Count), Text(Largest)]);
+            }
+
+            string? horse = Agree(SheetColumns.Horse, "case-disagrees", row => row.Horse, FoldedText.Of);
+            string? chip = Agree(SheetColumns.Microchip, "case-disagrees", row => row.Microchip, text => text);
+            DateOnly? birth = AgreeDate(ReadingFields.BirthDate, row => row.BirthDate);
+            Limb limb =
+                AgreeMember(SheetColumns.Limb, "case-disagrees", row => row.Limb == Limb.Unknown ? null : row.Limb, AnatomyCodes.Limbs)
+                ?? Limb.Unknown;
+            Structure structure =
+                AgreeMember(
+                    SheetColumns.Structure,
+                    "case-disagrees",
+                    row => row.Structure == Structure.Unknown ? null : row.Structure,
+                    AnatomyCodes.Structures
+                ) ?? Structure.Unknown;
+            Landmark? landmark = AgreeMember(
+                SheetColumns.Landmark,
+                "landmarks-mixed",
+                row => row.Landmark ?? AnatomyRules.UsualLandmark(limb),
+                AnatomyCodes.Landmarks
+            );
+            DateOnly? onset = AgreeDate(ReadingFields.OnsetDate, row => row.Onset);
+            OneScale(ReadingFields.EchogenicityScale, row => row.Reading.EchogenicityGrade is null ? null : row.Reading.EchogenicityScale);
+            OneScale(
+                ReadingFields.FibreAlignmentScale,
+                row => row.Reading.FibreAlignmentGrade is null ? null : row.Reading.FibreAlignmentScale
+            );
+            NotBeforeBirth(birth, onset);
+            IReadOnlyList<Examination> examinations = Examinations();
+            if (examinations.Count == 0)
+            {
+                return new CaseAssembly(null, Ordered(), []);
+            }
+
+            Cautions(limb, landmark, onset, chip);
+            CaseCourse course = new()
+            {
+                Id = label,
+                Limb = limb,
+                Structure = structure,
+                Landmark = landmark,
+                Onset = onset,
+                Examinations = examinations,
+            };
+            return new CaseAssembly(new CaseFile(label, new HorseIdentity(horse, chip, birth), course), Ordered(), _cautions);
+        }
+
+        private List<RejectedRow> Ordered() => [.. _rejected.OrderBy(rejected => rejected.Row)];
+
+        private void NotBeforeBirth(DateOnly? birth, DateOnly? onset)
+        {
+            if (birth is not { } born)
+            {
+                return;
+            }
+
+            Drop(
+                _rows.Where(row => row.Date < born),
+                ReadingFields.ExaminationDate,
+                "date-before-birth",
+                row => Text(row.Date),
+                row => [Text(row.Date), Text(born)]
+            );
+            if (onset < born)
+            {
+                Drop(
+                    _rows.Where(row => row.Onset is not null),
+                    ReadingFields.OnsetDate,
+                    "date-before-birth",
+                    row => Text(row.Onset!.Value),
+                    row => [Text(row.Onset!.Value), Text(born)]
+                );
+            }
+        }
+
+        private List<Examination> Examinations()
+        {
+            NameExaminations();
+            List<Examination> examinations = [];
+            AgreeWithinVisits(SheetColumns.Stance, "stance-differs", row => ExamCodes.Stances.CodeOf(row.Stance));
+            AgreeWithinVisits(SheetColumns.Examiner, "examiner-differs", row => row.Examiner);
+            AgreeWithinVisits(SheetColumns.Transducer, "transducer-differs", row => row.Transducer);
+
+            DropRepeatedKeys();
+            DropLesionsBeyondLigament();
+            Dictionary<string, string> spelling = Spellings();
+            foreach (
+                IGrouping<(DateOnly Date, string Name), SheetRow> visit in ByVisit()
+                    .OrderBy(group => group.Key.Date)
+                    .ThenBy(group => group.Key.Name, StringComparer.Ordinal)
+            )
+            {
+                string? name = First(visit, row => row.Examination);
+                examinations.Add(
+                    new Examination
+                    {
+                        Id = name is null ? Text(visit.Key.Date) : $"{Text(visit.Key.Date)} {name}",
+                        Name = name,
+                        Date = visit.Key.Date,
+                        Stance = visit.First().Stance,
+                        State = _state,
+                        Examiner = First(visit, row => row.Examiner),
+                        Transducer = First(visit, row => row.Transducer),
+                        Readings = [.. visit.Select(row => ReadingRules.Make(row.Id, Respelled(row.Reading, spelling)))],
+                    }
+                );
+            }
+
+            return examinations;
+        }
+
+        private IEnumerable<IGrouping<(DateOnly Date, string Name), SheetRow>> ByVisit() =>
+            _rows.GroupBy(row => (row.Date, FoldedText.Of(row.Examination ?? ""))).ToList();
+
+        /// <summary>Rows without a name belong to the one named examination of their date; where two are named they cannot be told.</summary>
+        private void NameExaminations()
+        {
+            foreach (IGrouping<DateOnly, SheetRow> date in _rows.GroupBy(row => row.Date).ToList())
+            {
+                string[] names = [.. date.Select(row => row.Examination).OfType<string>().DistinctBy(FoldedText.Of)];
+                List<SheetRow> unnamed = [.. date.Where(row => row.Examination is null)];
+                if (names.Length > 1)
+                {
+                    Drop(
+                        unnamed,
+                        SheetColumns.Examination,
+                        "examination-unclear",
+                        _ => "",
+                        _ => [Text(date.Key), string.Join(", ", names)]
+                    );
+                }
+                else if (names.Length == 1 && unnamed.Count > 0)
+                {
+                    HashSet<SheetRow> toName = new(unnamed, ReferenceEqualityComparer.Instance);
+                    _rows = [.. _rows.Select(row => toName.Contains(row) ? row with { Examination = names[0] } : row)];
+                }
+            }
+        }
+
+        private void DropRepeatedKeys()
+        {
+            Dictionary<ReadingKey, SheetRow> first = [];
+            List<(SheetRow Row, SheetRow Upper)> repeated = [];
+            foreach (SheetRow row in _rows)
+            {
+                ReadingKey key = ReadingKey.Of(row);
+                if (!first.TryAdd(key, row))
+                {
+                    repeated.Add((row, first[key]));
+                }
+            }
+
+            foreach ((SheetRow row, SheetRow upper) in repeated)
+            {
+                Drop([row], ReadingFields.Level, "reading-twice", _ => Text(row.Reading.LevelCm!.Value), _ => [Text(upper.Row)]);
+            }
+        }
+
+        /// <summary>The lesions of one level share one ligament area: together they cannot be larger than it.</summary>
+        private void DropLesionsBeyondLigament()
+        {
+            foreach (
+                IGrouping<ReadingKey, SheetRow> place in _rows
+                    .GroupBy(row => ReadingKey.Of(row) with { Lesion = "" })
+                    .Where(group => group.Count() > 1)
+                    .ToList()
+            )
+            {
+                double? ligament = place.Max(row => row.Reading.LigamentAreaCm2);
+                double lesions = place.Sum(row => row.Reading.LesionAreaCm2 ?? 0);
+                if (ligament is { } area && lesions > area * (1 + 1e-9))
+                {
+                    Drop(
+                        place.Where(row => row.Reading.LesionAreaCm2 > 0),
+                        ReadingFields.LesionArea,
+                        "lesions-larger-than-ligament",
+                        row => Text(row.Reading.LesionAreaCm2!.Value),
+                        _ => [lesions.ToString("0.####", CultureInfo.InvariantCulture), Text(area)]
+                    );
+                }
+            }
+        }
+
+        /// <summary>One spelling for each name of a lesion or measurer, so that "Core" and "core" stay one.</summary>
+        private Dictionary<string, string> Spellings() =>
+            _rows
+                .SelectMany(row => new[] { row.Reading.Lesion, row.Reading.Measurer, row.Reading.Repeat })
+                .OfType<string>()
+                .Distinct(StringComparer.Ordinal)
+                .GroupBy(FoldedText.Of, StringComparer.Ordinal)
+                .ToDictionary(group => group.Key, group => group.Min(StringComparer.Ordinal)!, StringComparer.Ordinal);
+
+        private static ReadingDraft Respelled(ReadingDraft draft, Dictionary<string, string> spelling)
+        {
+            string? One(string? text) => text is null ? null : spelling[FoldedText.Of(text)];
+            return draft with { Lesion = One(draft.Lesion), Measurer = One(draft.Measurer), Repeat = One(draft.Repeat) };
+        }
+
+        private void Cautions(Limb limb, Landmark? landmark, DateOnly? onset, string? chip)
+        {
+            SheetRow first = _rows[0];
+            if (landmark is { } given && limb != Limb.Unknown && AnatomyRules.IsHind(limb) == (given == Landmark.AccessoryCarpalBone))
+            {
+                Caution(
+                    first,
+                    SheetColumns.Landmark,
+                    AnatomyCodes.Landmarks.CodeOf(given),
+                    "landmark-not-of-limb",
+                    AnatomyCodes.Landmarks.CodeOf(given),
+                    AnatomyCodes.Limbs.CodeOf(limb)
+                );
+            }
+
+            if (onset is { } injured && _rows.Where(row => row.Date < injured).MinBy(row => row.Row) is { } early)
+            {
+                Caution(
+                    early,
+                    ReadingFields.ExaminationDate,
+                    Text(early.Date),
+                    "examination-before-onset",
+                    Text(early.Date),
+                    Text(injured)
+                );
+            }
+
+            if (chip is not null && chip.All(char.IsAsciiDigit) && chip.Length != 15)
+            {
+                Caution(first, SheetColumns.Microchip, chip, "microchip-length", Text(chip.Length));
+            }
+        }
+
+        private void Caution(SheetRow row, string column, string value, string code, params string[] arguments) =>
+            _cautions.Add(new(row.Row, NameOf(row, column), value, new Problem(column, code, arguments)));
+
+        private void OneScale(string column, Func<SheetRow, GradeScale?> scale) =>
+            Agree(column, "scale-changed", row => scale(row) is { } given ? ExamCodes.CodeOf(given) : null, text => text);
+
+        private T? AgreeMember<T>(string column, string code, Func<SheetRow, T?> value, CodeTable<T> codes)
+            where T : struct, Enum =>
+            Agree(column, code, row => value(row) is { } member ? codes.CodeOf(member) : null, text => text) is { } winner
+                ? codes.Find(winner)
+                : null;
+
+        private DateOnly? AgreeDate(string column, Func<SheetRow, DateOnly?> value) =>
+            Agree(column, "case-disagrees", row => value(row) is { } date ? Text(date) : null, text => text) is { } winner
+                ? DateOnly.ParseExact(winner, "yyyy-MM-dd", CultureInfo.InvariantCulture)
+                : null;
+
+        private string? Agree(string column, string code, Func<SheetRow, string?> value, Func<string, string> fold) =>
+            Agree(_rows, column, code, value, fold);
+
+        private void AgreeWithinVisits(string column, string code, Func<SheetRow, string?> value)
+        {
+            foreach (IGrouping<(DateOnly Date, string Name), SheetRow> visit in ByVisit())
+            {
+                Agree([.. visit], column, code, value, FoldedText.Of);
+            }
+        }
+
+        private string? Agree(List<SheetRow> rows, string column, string code, Func<SheetRow, string?> value, Func<string, string> fold)
+        {
+            var stated = rows.Where(row => value(row) is not null)
+                .GroupBy(row => fold(value(row)!), StringComparer.Ordinal)
+                .OrderByDescending(group => group.Count())
+                .ThenBy(group => group.Min(row => row.Date))
+                .ThenBy(group => group.Key, StringComparer.Ordinal)
+                .ToList();
+            if (stated.Count == 0)
+            {
+                return null;
+            }
+
+            string winner = stated[0].Select(row => value(row)!).Min(StringComparer.Ordinal)!;
+            Drop(stated.Skip(1).SelectMany(group => group), column, code, row => value(row)!, row => [value(row)!, winner]);
+            return winner;
+        }
+
+        private void Drop(
+            IEnumerable<SheetRow> rows,
+            string column,
+            string code,
+            Func<SheetRow, string> value,
+            Func<SheetRow, string[]> arguments
+        )
+        {
+            HashSet<SheetRow> dropped = new(rows, ReferenceEqualityComparer.Instance);
+            if (dropped.Count == 0)
+            {
+                return;
+            }
+
+            foreach (SheetRow row in dropped)
+            {
+                _rejected.Add(new(row.Row, NameOf(row, column), value(row), new Problem(column, code, arguments(row))));
+            }
+
+            _rows = [.. _rows.Where(row => !dropped.Contains(row))];
+        }
+
+        private static string? First(IEnumerable<SheetRow> rows, Func<SheetRow, string?> value) =>
+            rows.Select(value).OfType<string>().Min(StringComparer.Ordinal);
+
+        private static string NameOf(SheetRow row, string column) => row.Plan.SourceAt(SheetColumns.IndexOf(column))?.Heading ?? column;
+
+        private static string Text(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+        private static string Text(double value) => value.ToString(CultureInfo.InvariantCulture);
+
+        private static string Text(int value) => value.ToString(CultureInfo.InvariantCulture);
+    }
+}
