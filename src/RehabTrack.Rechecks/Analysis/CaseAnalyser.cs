@@ -1,4 +1,6 @@
 using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Findings;
+using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Linking;
 
 namespace RehabTrack.Rechecks.Analysis;
@@ -6,9 +8,14 @@ namespace RehabTrack.Rechecks.Analysis;
 /// <summary>The one façade over linking, burden and trend for a case.</summary>
 public static class CaseAnalyser
 {
+    /// <summary>The version of the engine; it rises whenever the same input can give other figures.</summary>
+    public const string EngineVersion = "1";
+
     /// <summary>Analyses a case. Deterministic; the order of examinations and readings does not matter.</summary>
-    /// <param name="course">The case with all its examinations.</param>
-    /// <param name="constraints">Links that persons pinned or broke.</param>
+    /// <param name="course">
+    /// The case with all its examinations. Every examination given is read, whatever its state: leave drafts out for the standing verdict.
+    /// </param>
+    /// <param name="constraints">Links that persons pinned or broke; those that name a later examination are passed over.</param>
     /// <param name="settings">Error model, linker and thresholds.</param>
     /// <param name="asOf">The date it speaks for; later examinations are not read.</param>
     public static CaseAnalysis Analyse(
@@ -16,5 +23,54 @@ public static class CaseAnalyser
         IReadOnlyList<LinkConstraint> constraints,
         AnalysisSettings settings,
         DateOnly asOf
-    ) => throw new InvalidOperationException("The engine is under construction.");
+    )
+    {
+        ArgumentNullException.ThrowIfNull(course);
+        ArgumentNullException.ThrowIfNull(constraints);
+        ArgumentNullException.ThrowIfNull(settings);
+        CaseCourse known = Until(course, asOf);
+        HashSet<string> ids = [.. known.Examinations.Select(examination => examination.Id)];
+        LinkConstraint[] applicable =
+        [
+            .. constraints.Where(constraint =>
+                ids.Contains(constraint.First.ExaminationId) && ids.Contains(constraint.Second.ExaminationId)
+            ),
+        ];
+        return AnalyseLinked(known, LevelLinker.Link(known.Examinations, applicable, settings.Linking), settings, asOf);
+    }
+
+    /// <summary>Analyses a case whose places are linked already: burden, trend and findings only.</summary>
+    /// <param name="course">The case with all its examinations.</param>
+    /// <param name="links">The tracks of those examinations; steps of later examinations are passed over.</param>
+    /// <param name="settings">Error model and thresholds.</param>
+    /// <param name="asOf">The date it speaks for; later examinations are not read.</param>
+    public static CaseAnalysis AnalyseLinked(CaseCourse course, LinkedCourse links, AnalysisSettings settings, DateOnly asOf)
+    {
+        ArgumentNullException.ThrowIfNull(course);
+        ArgumentNullException.ThrowIfNull(links);
+        ArgumentNullException.ThrowIfNull(settings);
+        CaseGrid grid = new(Until(course, asOf), links, new MeasurementError(settings.Error, course.Limb));
+        LesionGrid lesions = new(grid, null);
+        TrendReader reader = new(grid, settings.Trend, TrendStart.Of(course, settings.Trend, asOf));
+        IReadOnlyList<ExaminationBurden> burdens = new BurdenReader(grid, lesions).Read();
+        Trend trend = reader.Read(lesions);
+        IReadOnlyList<LesionTrend> lesionTrends = LesionReader.Read(grid, lesions, trend, reader);
+        return new CaseAnalysis
+        {
+            EngineVersion = EngineVersion,
+            Settings = settings,
+            AsOf = asOf,
+            Links = links,
+            Burdens = burdens,
+            Trend = trend,
+            Lesions = lesionTrends,
+            Findings = new FindingReader(grid, lesions, links, burdens, settings.Trend, reader.Examinations).Read(trend, lesionTrends),
+        };
+    }
+
+    private static CaseCourse Until(CaseCourse course, DateOnly asOf) =>
+        course with
+        {
+            Examinations = [.. course.Examinations.Where(examination => examination.Date <= asOf)],
+        };
 }

@@ -42,7 +42,7 @@ public sealed record Finding
     /// <summary>Whether the change lies inside the measurement error: "may be measurement error: measure again".</summary>
     public bool MayBeMeasurementError { get; init; }
 
-    /// <summary>A probability, 0 to 1.</summary>
+    /// <summary>Probability of the link it rests on, 0 to 1; null when the link is sure.</summary>
     public double? Probability { get; init; }
 
     /// <summary>A length, cm: a tape shift.</summary>
@@ -56,4 +56,7 @@ public sealed record Finding
 
     /// <summary>Names of persons, for a changed measurer: before, then now.</summary>
     public IReadOnlyList<string> Persons { get; init; } = [];
+
+    /// <summary>Whether it speaks of an examination before the latest: history, shown apart from what needs a person now.</summary>
+    public bool IsEarlier { get; init; }
 }

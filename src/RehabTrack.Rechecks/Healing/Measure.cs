@@ -9,6 +9,9 @@ public enum Measure
     /// <summary>Lesion area at the linked worst level, cm².</summary>
     LesionArea,
 
+    /// <summary>The lesion's share of the ligament at the linked worst level, %, where only shares were recorded.</summary>
+    LesionPercent,
+
     /// <summary>Thickness at the linked worst level, cm.</summary>
     Thickness,
 

@@ -48,4 +48,16 @@ public sealed record TrendSettings
 
     /// <summary>Rise of the ligament area at a level between examinations above which it is red, a share.</summary>
     public double RedLigamentRise { get; init; } = Table["redLigamentRise"];
+
+    /// <summary>A course of grades counts as changed when chance alone gives it with at most this probability.</summary>
+    public double GradesProbability { get; init; } = Table["gradesProbability"];
+
+    /// <summary>The interval of rechecks, days, at which "more examinations would settle it" is reckoned.</summary>
+    public int UsualIntervalDays { get; init; } = (int)ReferenceTable.Load("schedule")["intervalDays"];
+
+    /// <summary>An examination's tape counts as shifted beyond this many of its standard deviations.</summary>
+    public double TapeShiftZ { get; init; } = Table["tapeShiftZ"];
+
+    /// <summary>The smallest tape shift that is told, cm.</summary>
+    public double TapeShiftCm { get; init; } = Table["tapeShiftCm"];
 }

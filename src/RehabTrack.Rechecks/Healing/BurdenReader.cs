@@ -1,0 +1,129 @@
+using RehabTrack.Rechecks.Anatomy;
+using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Quantities;
+
+namespace RehabTrack.Rechecks.Healing;
+
+/// <summary>The size of the injury at each examination.</summary>
+internal sealed class BurdenReader(CaseGrid grid, LesionGrid lesions)
+{
+    // Fewer levels than these are a triplet: enough to document a lesion, not to classify the structure.
+    private const int FewestForSeverity = 4;
+
+    private readonly int[] _followed = FollowedBy(grid);
+
+    /// <summary>One an examination, ordered by date and id.</summary>
+    public IReadOnlyList<ExaminationBurden> Read() => [.. Enumerable.Range(0, grid.Examinations.Count).Select(BurdenOf)];
+
+    private ExaminationBurden BurdenOf(int e)
+    {
+        Examination examination = grid.Examinations[e];
+        IReadOnlyList<Place> places = Places.Of(examination);
+        Place[] across = [.. places.Where(IsAcross)];
+        VolumeFigure? volume = lesions.VolumeAt(e);
+        Percent? total = TotalOf(across);
+        bool complete = total is not null && IsComplete(e, across);
+        Place? worst = places.Where(place => place.LesionPercent is not null).MaxBy(place => place.LesionPercent!.Value);
+        return new ExaminationBurden
+        {
+            ExaminationId = examination.Id,
+            Date = examination.Date,
+            Volume = volume is { } figure ? new CubicCentimetres(figure.Volume) : null,
+            VolumeStandardError = volume is { } withError ? new CubicCentimetres(withError.StandardError) : null,
+            VolumeIsLowerBound = volume?.IsLowerBound ?? false,
+            TotalPercent = total,
+            LevelsComplete = complete,
+            Severity = SeverityOf(across, total, complete),
+            WorstPercent = worst?.LesionPercent,
+            WorstLevel = worst is { LesionPercent.Value: > 0 } ? worst.Level : null,
+            LesionLength = LengthOf(places),
+            EchogenicitySum = SumOf(places.Select(place => place.Echogenicity)),
+            FibreAlignmentSum = SumOf(places.Select(place => place.FibreAlignment)),
+            LesionTracksMissed = [.. lesions.MissedAt(e).Select(track => grid.Tracks[track].Id)],
+        };
+    }
+
+    // 100·Σlesion/Σligament over all levels read (ECM 330). A level read without a known lesion area would be left out of the sum and the
+    // share come out too large, so there is no total then.
+    private static Percent? TotalOf(IReadOnlyList<Place> across)
+    {
+        double lesion = 0;
+        double ligament = 0;
+        foreach (Place place in across)
+        {
+            if (place.LigamentArea is not { Value: > 0 } area)
+            {
+                continue;
+            }
+
+            if (LesionKey.AreaOfAll(place).MeasuredArea is not { } measured)
+            {
+                return null;
+            }
+
+            lesion += measured.Value;
+            ligament += area.Value;
+        }
+
+        return ligament > 0 ? Percent.Of(new SquareCentimetres(lesion), new SquareCentimetres(ligament)) : null;
+    }
+
+    // Every level that the case follows was read with both areas, and each path with lesion is read to a normal level on both sides.
+    private bool IsComplete(int e, IReadOnlyList<Place> across) =>
+        across.All(place => place.LigamentArea is not null && LesionKey.AreaOfAll(place).MeasuredArea is not null)
+        && Array.TrueForAll(_followed, track => grid.Step(e, track) is not null)
+        && across
+            .GroupBy(place => place.Key.Path)
+            .Where(path => path.Any(place => place.IsAbnormal))
+            .All(path => !path.First().IsAbnormal && !path.Last().IsAbnormal);
+
+    private static SeverityGrade? SeverityOf(IReadOnlyList<Place> across, Percent? total, bool complete)
+    {
+        Percent[] sections = [.. across.Select(place => place.LesionPercent).OfType<Percent>()];
+        bool onlyBranches = across.Count > 0 && across.All(place => place.Key.Path is LinkPath.MedialBranch or LinkPath.LateralBranch);
+        return onlyBranches && sections.Length > 0 ? SeverityScales.Of(SeverityScales.BranchSection, sections.Max())
+            : !onlyBranches && complete && across.Count >= FewestForSeverity && total is { } share
+                ? SeverityScales.Of(SeverityScales.TotalPercent, share)
+            : null;
+    }
+
+    // From the first to the last abnormal level of each path, plus half the gap to the normal level read beside each end.
+    private static Centimetres? LengthOf(IReadOnlyList<Place> places)
+    {
+        double? length = null;
+        foreach (IGrouping<LinkPath, Place> path in places.GroupBy(place => place.Key.Path))
+        {
+            Place[] levels = [.. path.OrderBy(place => place.Level)];
+            int first = Array.FindIndex(levels, place => place.IsAbnormal);
+            if (first < 0)
+            {
+                continue;
+            }
+
+            int last = Array.FindLastIndex(levels, place => place.IsAbnormal);
+            double above = first > 0 ? (levels[first].Level - levels[first - 1].Level).Value / 2 : 0;
+            double below = last < levels.Length - 1 ? (levels[last + 1].Level - levels[last].Level).Value / 2 : 0;
+            length = (length ?? 0) + above + (levels[last].Level - levels[first].Level).Value + below;
+        }
+
+        return length is { } known ? new Centimetres(known) : null;
+    }
+
+    // Grades of different scales do not add up.
+    private static int? SumOf(IEnumerable<Grade?> grades)
+    {
+        Grade[] given = [.. grades.OfType<Grade>()];
+        return given.Length > 0 && given.All(grade => grade.Scale == given[0].Scale) ? given.Sum(grade => grade.Value) : null;
+    }
+
+    private static bool IsAcross(Place place) => place.Readings.Any(reading => reading.Plane == ImagePlane.ShortAxis);
+
+    // Read at two examinations or more; with fewer than three examinations, those of the first.
+    private static int[] FollowedBy(CaseGrid grid)
+    {
+        bool ReadAcross(int e, int t) => grid.Step(e, t) is { } step && IsAcross(step.Place);
+        int least = grid.Compared.Count < 3 ? 1 : 2;
+        int[] examinations = grid.Compared.Count < 3 ? [.. grid.Compared.Take(1)] : [.. grid.Compared];
+        return [.. Enumerable.Range(0, grid.Tracks.Count).Where(t => examinations.Count(e => ReadAcross(e, t)) >= least)];
+    }
+}

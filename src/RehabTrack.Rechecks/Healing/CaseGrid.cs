@@ -1,0 +1,105 @@
+using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Linking;
+
+namespace RehabTrack.Rechecks.Healing;
+
+/// <summary>A case as a grid of examinations by tracks, ordered and with everything that all measures share.</summary>
+internal sealed class CaseGrid
+{
+    private readonly TrackStep?[,] _steps;
+    private readonly bool[,] _otherMeasurer;
+
+    public CaseGrid(CaseCourse course, LinkedCourse links, MeasurementError error)
+    {
+        Course = course;
+        Error = error;
+        Examinations =
+        [
+            .. course.Examinations.OrderBy(examination => examination.Date).ThenBy(examination => examination.Id, StringComparer.Ordinal),
+        ];
+        Tracks =
+        [
+            .. links
+                .Tracks.OrderBy(track => track.Path)
+                .ThenBy(track => track.ConsensusLevel)
+                .ThenBy(track => track.Id, StringComparer.Ordinal),
+        ];
+        Stance = MajorityOf(Examinations);
+        Compared = [.. Enumerable.Range(0, Examinations.Count).Where(e => Examinations[e].Stance == Stance)];
+        _steps = new TrackStep?[Examinations.Count, Tracks.Count];
+        _otherMeasurer = new bool[Examinations.Count, Tracks.Count];
+        Dictionary<string, int> indexOf = Examinations
+            .Select((examination, index) => (examination.Id, index))
+            .ToDictionary(pair => pair.Id, pair => pair.index, StringComparer.Ordinal);
+        for (int t = 0; t < Tracks.Count; t++)
+        {
+            foreach (TrackStep step in Tracks[t].Steps)
+            {
+                if (indexOf.TryGetValue(step.ExaminationId, out int e))
+                {
+                    _steps[e, t] = step;
+                }
+            }
+
+            NoteMeasurers(t);
+        }
+    }
+
+    public CaseCourse Course { get; }
+
+    public MeasurementError Error { get; }
+
+    /// <summary>By date and id.</summary>
+    public IReadOnlyList<Examination> Examinations { get; }
+
+    /// <summary>By path and consensus level.</summary>
+    public IReadOnlyList<Track> Tracks { get; }
+
+    /// <summary>The stance of most examinations; weight-bearing on a tie. Only it is compared.</summary>
+    public Stance Stance { get; }
+
+    /// <summary>Indices of the examinations of that stance.</summary>
+    public IReadOnlyList<int> Compared { get; }
+
+    public TrackStep? Step(int examination, int track) => _steps[examination, track];
+
+    /// <summary>Whether another person measured this place than the last named one on its track.</summary>
+    public bool OtherMeasurer(int examination, int track) => _otherMeasurer[examination, track];
+
+    public bool IsCompared(int examination) => Examinations[examination].Stance == Stance;
+
+    private static Stance MajorityOf(IReadOnlyList<Examination> examinations)
+    {
+        int raised = examinations.Count(examination => examination.Stance == Stance.NonWeightBearing);
+        return raised > examinations.Count - raised ? Stance.NonWeightBearing : Stance.WeightBearing;
+    }
+
+    private void NoteMeasurers(int t)
+    {
+        HashSet<string>? before = null;
+        foreach (int e in Compared)
+        {
+            if (_steps[e, t] is not { } step)
+            {
+                continue;
+            }
+
+            HashSet<string> now = MeasurersOf(step.Place.Readings);
+            if (now.Count == 0)
+            {
+                continue;
+            }
+
+            _otherMeasurer[e, t] = before is not null && !before.Overlaps(now);
+            before = now;
+        }
+    }
+
+    /// <summary>The persons named as measurers, without regard to case.</summary>
+    public static HashSet<string> MeasurersOf(IEnumerable<Reading> readings) =>
+        readings
+            .Select(reading => reading.Measurer?.Trim())
+            .Where(name => !string.IsNullOrEmpty(name))
+            .Select(name => name!)
+            .ToHashSet(StringComparer.OrdinalIgnoreCase);
+}

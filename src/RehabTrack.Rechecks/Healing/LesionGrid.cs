@@ -1,0 +1,307 @@
+using RehabTrack.Rechecks.Anatomy;
+using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Linking;
+using RehabTrack.Rechecks.Quantities;
+
+namespace RehabTrack.Rechecks.Healing;
+
+/// <summary>The areas of one lesion, or of all lesions of a case, on the grid of examinations by tracks, and the volumes that follow.</summary>
+internal sealed class LesionGrid
+{
+    private readonly CaseGrid _case;
+    private readonly LesionCell[,] _cells;
+    private readonly int[][] _windows;
+
+    /// <param name="grid">The case.</param>
+    /// <param name="lesion">The lesion; null for all lesions together.</param>
+    public LesionGrid(CaseGrid grid, LesionKey? lesion)
+    {
+        _case = grid;
+        _cells = new LesionCell[grid.Examinations.Count, grid.Tracks.Count];
+        for (int t = 0; t < grid.Tracks.Count; t++)
+        {
+            if (lesion is { } only && only.Path != grid.Tracks[t].Path)
+            {
+                continue;
+            }
+
+            for (int e = 0; e < grid.Examinations.Count; e++)
+            {
+                if (grid.Step(e, t) is { } step)
+                {
+                    _cells[e, t] = CellOf(step, lesion, grid.OtherMeasurer(e, t));
+                }
+            }
+        }
+
+        Windows = [.. WindowsOf()];
+        int[][] withLesion = [.. Windows.Where(window => Array.Exists(TracksOfPath(grid.Tracks[window[0]].Path), HasLesionEver))];
+        _windows = withLesion.Length > 0 ? withLesion : [.. Windows];
+    }
+
+    /// <summary>The common window of each path: indices of its tracks, in order of consensus level; a path without one is left out.</summary>
+    public IReadOnlyList<int[]> Windows { get; }
+
+    public LesionCell Cell(int examination, int track) => _cells[examination, track];
+
+    /// <summary>Whether the track shows the lesion at any examination.</summary>
+    public bool HasLesionEver(int track) => Enumerable.Range(0, _case.Examinations.Count).Any(e => _cells[e, track].IsAbnormal);
+
+    /// <summary>
+    /// The volume at an examination over the common window: trapezoids on consensus positions, so that a tape read differently changes
+    /// nothing. Null when a lesion there cannot be outlined, a path with lesion was not read, or a missed level cannot be filled.
+    /// </summary>
+    public VolumeFigure? VolumeAt(int examination)
+    {
+        double volume = 0;
+        Dictionary<(int Examination, int Track), double> gradient = [];
+        bool any = false;
+        bool lowerBound = false;
+        foreach (int[] window in _windows)
+        {
+            if (window.Length < 2)
+            {
+                lowerBound |= Array.Exists(window, track => _cells[examination, track].IsAbnormal);
+                continue;
+            }
+
+            if (
+                Array.Exists(TracksOfPath(_case.Tracks[window[0]].Path), track => _cells[examination, track].IsDiffuse)
+                || !Array.Exists(window, track => _cells[examination, track].IsKnown)
+            )
+            {
+                return null;
+            }
+
+            any = true;
+            for (int i = 0; i < window.Length; i++)
+            {
+                double weight = (PositionOf(window, Math.Min(i + 1, window.Length - 1)) - PositionOf(window, Math.Max(i - 1, 0))) / 2;
+                if (AreaAt(examination, window, window[i], weight, gradient) is not { } area)
+                {
+                    return null;
+                }
+
+                volume += weight * area;
+                lowerBound |= area > 0 && (i == 0 || i == window.Length - 1);
+            }
+
+            lowerBound |= ShowsLesionBeyond(examination, window);
+        }
+
+        if (!any)
+        {
+            return null;
+        }
+
+        double variance = gradient.Sum(term =>
+        {
+            double error = term.Value * _cells[term.Key.Examination, term.Key.Track].StandardDeviation;
+            return error * error;
+        });
+        double gain = _case.Error.SharedGainLog * volume;
+        return new VolumeFigure(volume, Math.Max(Math.Sqrt(variance + (gain * gain)), 1e-9), lowerBound);
+    }
+
+    /// <summary>
+    /// Tracks that showed lesion at their latest earlier reading of the same stance and were not read with a known area here, or whose
+    /// link here is uncertain: tracks of the common window, and those first read at the examination before.
+    /// </summary>
+    public IReadOnlyList<int> MissedAt(int examination)
+    {
+        List<int> missed = [];
+        for (int t = 0; t < _case.Tracks.Count; t++)
+        {
+            LesionCell cell = _cells[examination, t];
+            if (FollowedLesionBefore(examination, t) is not null && (!cell.IsKnown || cell.IsUncertain))
+            {
+                missed.Add(t);
+            }
+        }
+
+        return missed;
+    }
+
+    /// <summary>
+    /// Whether the level that was worst so far is missing or uncertain here, or the level that is worst now hangs on an uncertain link.
+    /// </summary>
+    public bool WorstMissedAt(int examination)
+    {
+        int worstBefore = -1;
+        double areaBefore = -1;
+        int worstNow = -1;
+        double areaNow = 0;
+        for (int t = 0; t < _case.Tracks.Count; t++)
+        {
+            if (FollowedLesionBefore(examination, t) is { } last)
+            {
+                // A lesion that could not be outlined may be the largest.
+                double area = _cells[last, t].IsKnown ? _cells[last, t].Area : double.MaxValue;
+                (worstBefore, areaBefore) = area > areaBefore ? (t, area) : (worstBefore, areaBefore);
+            }
+
+            if (_cells[examination, t].IsKnown && _cells[examination, t].Area > areaNow)
+            {
+                (worstNow, areaNow) = (t, _cells[examination, t].Area);
+            }
+        }
+
+        return (worstBefore >= 0 && MissedAt(examination).Contains(worstBefore))
+            || (worstNow >= 0 && _cells[examination, worstNow].IsUncertain);
+    }
+
+    private LesionCell CellOf(TrackStep step, LesionKey? lesion, bool otherMeasurer)
+    {
+        LesionArea area = lesion is { } only ? only.AreaAt(step.Place) : LesionKey.AreaOfAll(step.Place);
+        bool abnormal = lesion is { } one
+            ? area.Kind == LesionAreaKind.Diffuse
+                || area.MeasuredArea?.Value > 0
+                || step.Place.Readings.Any(reading =>
+                    string.Equals(reading.Lesion, one.Name, StringComparison.Ordinal)
+                    && (reading.LesionPercent?.Value > 0 || (area.Kind == LesionAreaKind.Unknown && reading.Role == ReadingRole.Worst))
+                )
+            : step.Place.IsAbnormal;
+        return area.MeasuredArea is { } known
+            ? new LesionCell(
+                true,
+                LesionAreaKind.Measured,
+                known.Value,
+                _case.Error.OfLesionArea(known, step.Place.Part, otherMeasurer, step.Place.Tracings).Value,
+                step.Uncertain,
+                abnormal
+            )
+            : new LesionCell(true, area.Kind, 0, 0, step.Uncertain, abnormal);
+    }
+
+    private IEnumerable<int[]> WindowsOf()
+    {
+        foreach (LinkPath path in _case.Tracks.Select(track => track.Path).Distinct())
+        {
+            int[] tracks = TracksOfPath(path);
+            int[] examinations = [.. _case.Compared.Where(e => Array.Exists(tracks, track => _cells[e, track].IsKnown))];
+            int[] window = examinations.Length switch
+            {
+                0 => [],
+                // Two examinations: the levels of the first, so that a level missed at the second is named and filled, not forgotten.
+                1 or 2 => Array.FindAll(tracks, track => _cells[examinations[0], track].IsKnown),
+                _ => Array.FindAll(tracks, track => examinations.Count(e => _cells[e, track].IsKnown) >= 2),
+            };
+            if (window.Length > 0)
+            {
+                yield return window;
+            }
+        }
+    }
+
+    private int[] TracksOfPath(LinkPath path) => [.. Enumerable.Range(0, _case.Tracks.Count).Where(t => _case.Tracks[t].Path == path)];
+
+    private double PositionOf(int[] window, int index) => _case.Tracks[window[index]].ConsensusLevel.Value;
+
+    private bool ShowsLesionBeyond(int examination, int[] window)
+    {
+        Centimetres first = _case.Tracks[window[0]].ConsensusLevel;
+        Centimetres last = _case.Tracks[window[^1]].ConsensusLevel;
+        return Array.Exists(
+            TracksOfPath(_case.Tracks[window[0]].Path),
+            track =>
+                _cells[examination, track].IsAbnormal
+                && (_case.Tracks[track].ConsensusLevel < first || _case.Tracks[track].ConsensusLevel > last)
+        );
+    }
+
+    /// <summary>
+    /// The area of a track at an examination; a missed one is its nearest earlier area (else the nearest later) times the common change of
+    /// the levels read at both. Adds how the volume hangs on each reading, from which its error follows.
+    /// </summary>
+    private double? AreaAt(
+        int examination,
+        int[] window,
+        int track,
+        double weight,
+        Dictionary<(int Examination, int Track), double> gradient
+    )
+    {
+        void Add(int e, int t, double slope) => gradient[(e, t)] = gradient.GetValueOrDefault((e, t)) + (weight * slope);
+
+        if (_cells[examination, track].IsKnown)
+        {
+            Add(examination, track, 1);
+            return _cells[examination, track].Area;
+        }
+
+        if (NearestKnown(examination, track) is not { } source)
+        {
+            return null;
+        }
+
+        double area = _cells[source, track].Area;
+        int[] both = Array.FindAll(window, t => t != track && _cells[examination, t].IsKnown && _cells[source, t].IsKnown);
+        double then = both.Sum(t => _cells[source, t].Area);
+        double now = both.Sum(t => _cells[examination, t].Area);
+        if (then > 0)
+        {
+            Add(source, track, now / then);
+            foreach (int t in both)
+            {
+                Add(examination, t, area / then);
+                Add(source, t, -area * now / (then * then));
+            }
+
+            return area * now / then;
+        }
+
+        // Without another level of the lesion the common change is not known; only a level that was free of lesion may be carried on.
+        if (area > 0)
+        {
+            return null;
+        }
+
+        Add(source, track, 1);
+        return 0;
+    }
+
+    private int? NearestKnown(int examination, int track)
+    {
+        int? earlier = LastWith(examination, e => _cells[e, track].IsKnown);
+        if (earlier is not null)
+        {
+            return earlier;
+        }
+
+        foreach (int e in _case.Compared)
+        {
+            if (e > examination && _cells[e, track].IsKnown)
+            {
+                return e;
+            }
+        }
+
+        return null;
+    }
+
+    // The latest earlier examination at which the track was read with a known area or shows lesion.
+    private int? LastKnown(int examination, int track) =>
+        LastWith(examination, e => _cells[e, track].IsKnown || _cells[e, track].IsAbnormal);
+
+    // The latest earlier reading of a track that showed lesion there; null when it did not, or when the track was met once, long ago.
+    private int? FollowedLesionBefore(int examination, int track) =>
+        LastKnown(examination, track) is { } last
+        && _cells[last, track].IsAbnormal
+        && (Windows.Any(window => window.Contains(track)) || last == LastWith(examination, _ => true) || _cells[examination, track].IsRead)
+            ? last
+            : null;
+
+    private int? LastWith(int before, Func<int, bool> condition)
+    {
+        for (int i = _case.Compared.Count - 1; i >= 0; i--)
+        {
+            int e = _case.Compared[i];
+            if (e < before && condition(e))
+            {
+                return e;
+            }
+        }
+
+        return null;
+    }
+}

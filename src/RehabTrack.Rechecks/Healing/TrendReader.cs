@@ -1,0 +1,281 @@
+namespace RehabTrack.Rechecks.Healing;
+
+/// <summary>From measures to a verdict: the rules of docs/methods.md, section 4, in their order.</summary>
+internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnly? start)
+{
+    // A verdict that needs more rechecks than these cannot be promised.
+    private const int FurthestLook = 4;
+    private const double DaysOfRate = 60;
+
+    private readonly int[] _trend = [.. grid.Compared.Where(e => start is not { } from || grid.Examinations[e].Date >= from)];
+
+    /// <summary>Indices of the examinations in the trend: one stance, acute phase over.</summary>
+    public IReadOnlyList<int> Examinations => _trend;
+
+    /// <summary>The trend of a lesion, or of all lesions of the case.</summary>
+    public Trend Read(LesionGrid lesion)
+    {
+        IReadOnlyList<MeasureSeries> all = SeriesReader.Read(grid, lesion, _trend);
+        if (Speaking(all) is not { } series)
+        {
+            return Silent(VerdictReason.NoMeasure, null, [], lesion);
+        }
+
+        MeasuredPoint[] points = [.. series.Points.Where(point => Array.IndexOf(_trend, point.Examination) >= 0)];
+        if (points.Length == 0)
+        {
+            return Silent(VerdictReason.AcutePhase, series.Measure, series.Points, lesion);
+        }
+
+        if (points.Length == 1)
+        {
+            return Silent(VerdictReason.OnlyOneExamination, series.Measure, series.Points, lesion) with { Since = points[0].Date };
+        }
+
+        MeasuredPoint[] window = points[^Math.Min(points.Length, Math.Max(3, settings.WindowExaminations))..];
+        return series.Measure == Measure.Grades ? ReadGrades(series, points, window, lesion) : ReadSizes(series, points, window, lesion);
+    }
+
+    // The first measure that enough examinations have, the latest among them; a measure that the latest lacks speaks only when none has it.
+    private MeasureSeries? Speaking(IReadOnlyList<MeasureSeries> all)
+    {
+        int needed = Math.Min(3, _trend.Length);
+        int CountOf(MeasureSeries series) => series.Points.Count(point => Array.IndexOf(_trend, point.Examination) >= 0);
+        bool HasLatest(MeasureSeries series) => _trend.Length > 0 && series.Points.Any(point => point.Examination == _trend[^1]);
+        return all.FirstOrDefault(series => series.Measure != Measure.Grades && CountOf(series) >= needed && HasLatest(series))
+            ?? all.FirstOrDefault(series => CountOf(series) >= needed && series.Measure != Measure.Grades)
+            ?? all.FirstOrDefault(series => CountOf(series) >= needed)
+            ?? all.MaxBy(CountOf);
+    }
+
+    private Trend ReadSizes(MeasureSeries series, MeasuredPoint[] points, MeasuredPoint[] window, LesionGrid lesion)
+    {
+        MeasuredPoint last = points[^1];
+        MeasuredPoint best = points[..^1].MinBy(point => point.Y)!;
+        bool fromBaseline = window[0] == points[0];
+        Trend trend = Silent(VerdictReason.Undecided, series.Measure, series.Points, lesion, window) with
+        {
+            Window = FiguresOf(window),
+            Course = FiguresOf(points),
+            Since = window[0].Date,
+        };
+        trend = Compared(
+            trend,
+            window[0],
+            last,
+            fromBaseline ? ComparisonFactors.WithBaseline(points.Length - 1) : ComparisonFactors.AnyTwo(points.Length - 1)
+        );
+        bool isLatest = last.Examination == _trend[^1];
+        bool blocked = !isLatest || lesion.WorstMissedAt(last.Examination);
+        double anyTwo = ComparisonFactors.AnyTwo(points.Length - 1);
+        Trend aboveBest = Compared(trend, best, last, anyTwo) with { Since = best.Date };
+
+        if (points.Length == 2)
+        {
+            return IsAbove(best, last, anyTwo, series.Measure) ? Said(aboveBest, Verdict.Worsening, VerdictReason.RiseAboveBest)
+                : IsAbove(last, best, anyTwo, null) ? Unsettled(trend, window, VerdictReason.TwoBeyondErrorDown, series.Measure)
+                : Unsettled(trend, window, VerdictReason.TwoWithinError, series.Measure);
+        }
+
+        Slope slope = SlopeOf(window);
+        if (slope.Value > settings.WorseningZ * slope.StandardError)
+        {
+            return Said(trend, Verdict.Worsening, VerdictReason.RiseOfSlope);
+        }
+
+        if (IsAbove(best, last, anyTwo, series.Measure))
+        {
+            return Said(aboveBest, Verdict.Worsening, VerdictReason.RiseAboveBest);
+        }
+
+        if (HasRate(series.Measure) && IsAtTarget(points[0], last))
+        {
+            return blocked || lesion.MissedAt(last.Examination).Count > 0
+                    ? Said(trend, Verdict.NotYetReadable, VerdictReason.WorstLevelNotRead)
+                : last.IsNotMeasurable ? Said(trend, Verdict.AtTarget, VerdictReason.NotMeasurable)
+                : Said(trend, Verdict.AtTarget, VerdictReason.TargetReached);
+        }
+
+        bool falls = slope.Value < -settings.HealingZ * slope.StandardError;
+        bool tooSlow =
+            HasRate(series.Measure) && slope.Value - (settings.StallZ * slope.StandardError) > settings.SlowestAcceptableLogPer60Days;
+        return (tooSlow, falls, blocked) switch
+        {
+            (true, false, _) => Said(trend, Verdict.Stalled, VerdictReason.BelowAcceptableRate),
+            (_, true, true) => Said(trend, Verdict.NotYetReadable, VerdictReason.WorstLevelNotRead),
+            (true, true, false) => Said(trend, Verdict.HealingSlowly, VerdictReason.FallsTooSlowly),
+            (false, true, false) => Said(trend, Verdict.Healing, VerdictReason.FallOfSlope),
+            (false, false, _) => Unsettled(
+                trend,
+                window,
+                HasRate(series.Measure) ? VerdictReason.Undecided : VerdictReason.NoReference,
+                series.Measure
+            ),
+        };
+    }
+
+    private Trend ReadGrades(MeasureSeries series, MeasuredPoint[] points, MeasuredPoint[] window, LesionGrid lesion)
+    {
+        Trend trend = Silent(VerdictReason.GradesUndecided, series.Measure, series.Points, lesion, window) with { Since = points[0].Date };
+        if (!IsFibreAlignment(points[^1]))
+        {
+            return trend;
+        }
+
+        Kendall kendall = Kendall.Of([.. points.Select(point => (int)point.Value)]);
+        bool blocked = points[^1].Examination != _trend[^1] || lesion.WorstMissedAt(points[^1].Examination);
+        // A claim of healing is tested on both sides, a caution on one.
+        return kendall.S > 0 && kendall.Rise <= settings.GradesProbability ? Said(trend, Verdict.Worsening, VerdictReason.GradesWorse)
+            : kendall.S < 0 && kendall.TwoSided <= settings.GradesProbability
+                ? blocked ? Said(trend, Verdict.NotYetReadable, VerdictReason.WorstLevelNotRead)
+                    : Said(trend, Verdict.Healing, VerdictReason.GradesBetter)
+            : trend;
+    }
+
+    private bool IsFibreAlignment(MeasuredPoint point) =>
+        Enumerable.Range(0, grid.Tracks.Count).Any(t => grid.Step(point.Examination, t)?.Place.FibreAlignment is not null);
+
+    private bool IsAtTarget(MeasuredPoint first, MeasuredPoint last) =>
+        last.IsNotMeasurable || last.Value <= (grid.Course.TargetFraction ?? settings.TargetFraction) * first.Value;
+
+    // Thickness has a rate only as the excess over the other sound limb or a sound value of the horse, and a case holds neither.
+    private static bool HasRate(Measure measure) => measure is Measure.LesionVolume or Measure.LesionArea or Measure.LesionPercent;
+
+    private bool IsAbove(MeasuredPoint earlier, MeasuredPoint later, double factor, Measure? guarded) =>
+        later.Y - earlier.Y > factor * Joint(earlier, later)
+        && (guarded is not { } measure || later.Value - earlier.Value > GuardOf(measure));
+
+    private double GuardOf(Measure measure) =>
+        measure switch
+        {
+            Measure.LesionVolume => settings.GuardVolumeCm3,
+            Measure.LesionArea => settings.GuardAreaCm2,
+            // The same guard in a ligament of 1 cm².
+            Measure.LesionPercent => 100 * settings.GuardAreaCm2,
+            Measure.Thickness => settings.GuardThicknessCm,
+            Measure.Grades => 0,
+        };
+
+    private static double Joint(MeasuredPoint one, MeasuredPoint other) =>
+        Math.Sqrt((one.StandardDeviation * one.StandardDeviation) + (other.StandardDeviation * other.StandardDeviation));
+
+    private static Trend Said(Trend trend, Verdict verdict, VerdictReason reason) => trend with { Verdict = verdict, Reason = reason };
+
+    private static Trend Compared(Trend trend, MeasuredPoint from, MeasuredPoint to, double factor)
+    {
+        double detectable = factor * Joint(from, to);
+        return trend with
+        {
+            ChangePercent = from.Value > 0 ? 100 * ((to.Value / from.Value) - 1) : null,
+            DetectableRisePercent = 100 * (Math.Exp(detectable) - 1),
+            DetectableFallPercent = 100 * (Math.Exp(-detectable) - 1),
+        };
+    }
+
+    private Trend Unsettled(Trend trend, MeasuredPoint[] window, VerdictReason reason, Measure measure) =>
+        Said(trend, Verdict.NotYetReadable, reason) with
+        {
+            MoreExaminationsToSettle = HasRate(measure) ? MoreToSettle(window) : null,
+        };
+
+    // Continues the course as it goes now, at the usual interval and with the latest error, and asks the same rules.
+    private int? MoreToSettle(MeasuredPoint[] window)
+    {
+        if (FitOf(window) is not { } line)
+        {
+            return null;
+        }
+
+        List<MeasuredPoint> course = [.. window];
+        int size = Math.Max(3, settings.WindowExaminations);
+        for (int more = 1; more <= FurthestLook; more++)
+        {
+            DateOnly date = course[^1].Date.AddDays(settings.UsualIntervalDays);
+            course.Add(window[^1] with { Date = date, Y = line.Intercept + (line.Slope * (date.DayNumber - window[0].Date.DayNumber)) });
+            Slope slope = SlopeOf(course[^Math.Min(size, course.Count)..]);
+            bool settles =
+                slope.Value > settings.WorseningZ * slope.StandardError
+                || slope.Value < -settings.HealingZ * slope.StandardError
+                || slope.Value - (settings.StallZ * slope.StandardError) > settings.SlowestAcceptableLogPer60Days;
+            if (course.Count >= 3 && settles)
+            {
+                return more;
+            }
+        }
+
+        return null;
+    }
+
+    private readonly record struct Slope(double Value, double StandardError);
+
+    private static Slope SlopeOf(IReadOnlyList<MeasuredPoint> window) =>
+        FitOf(window) is { } line
+            ? new Slope(DaysOfRate * line.Slope, DaysOfRate * line.SlopeStandardError)
+            : new Slope(0, double.PositiveInfinity);
+
+    private static WeightedLine? FitOf(IReadOnlyList<MeasuredPoint> points)
+    {
+        if (points.Count < 2 || points.All(point => point.Date == points[0].Date))
+        {
+            return null;
+        }
+
+        double[] days = [.. points.Select(point => (double)(point.Date.DayNumber - points[0].Date.DayNumber))];
+        return WeightedLine.Through(days, [.. points.Select(point => point.Y)], [.. points.Select(point => point.StandardDeviation)]);
+    }
+
+    private SlopeFigures? FiguresOf(MeasuredPoint[] points)
+    {
+        if (FitOf(points) is not { } line)
+        {
+            return null;
+        }
+
+        (double lower, double upper) = line.ModeratedInterval(settings.PriorDegreesOfFreedom);
+        return new SlopeFigures
+        {
+            LogPer60Days = DaysOfRate * line.Slope,
+            StandardError = DaysOfRate * line.SlopeStandardError,
+            Lower95Log = DaysOfRate * lower,
+            Upper95Log = DaysOfRate * upper,
+            Examinations = points.Length,
+            From = points[0].Date,
+            To = points[^1].Date,
+        };
+    }
+
+    private Trend Silent(
+        VerdictReason reason,
+        Measure? measure,
+        IReadOnlyList<MeasuredPoint> series,
+        LesionGrid lesion,
+        MeasuredPoint[]? window = null
+    ) =>
+        new()
+        {
+            Verdict = Verdict.NotYetReadable,
+            Reason = reason,
+            Measure = measure,
+            Series =
+            [
+                .. series.Select(point => new SeriesPoint
+                {
+                    ExaminationId = point.ExaminationId,
+                    Date = point.Date,
+                    Value = point.Value,
+                    Lower95 = point.Lower95,
+                    Upper95 = point.Upper95,
+                    Complete = lesion.MissedAt(point.Examination).Count == 0,
+                    InTrend = Array.IndexOf(_trend, point.Examination) >= 0,
+                    InWindow = window?.Any(inside => inside.Examination == point.Examination) ?? false,
+                }),
+            ],
+            Window = null,
+            Course = null,
+            ChangePercent = null,
+            DetectableRisePercent = null,
+            DetectableFallPercent = null,
+            MoreExaminationsToSettle = null,
+            Since = null,
+        };
+}
