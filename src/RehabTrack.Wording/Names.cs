@@ -4,6 +4,7 @@ using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Findings;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Linking;
+using RehabTrack.Rechecks.Schedule;
 
 namespace RehabTrack.Wording;
 
@@ -46,6 +47,12 @@ public static class Names
     public static string Of(Measure measure, CultureInfo? culture = null) => Text(nameof(Measure), measure, culture);
 
     public static string Of(FindingSeverity severity, CultureInfo? culture = null) => Text(nameof(FindingSeverity), severity, culture);
+
+    /// <summary>Where a case stands against its next recheck.</summary>
+    public static string Of(RecheckState state, CultureInfo? culture = null) => Text(nameof(RecheckState), state, culture);
+
+    /// <summary>Why a person's word on a link could not be kept.</summary>
+    public static string Of(LeftOutReason reason, CultureInfo? culture = null) => Text(nameof(LeftOutReason), reason, culture);
 
     /// <summary>A finding's title; its sentence is another matter.</summary>
     public static string Of(FindingKind kind, CultureInfo? culture = null) => Text(nameof(FindingKind), kind, culture);
