@@ -1,0 +1,92 @@
+using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Linking;
+using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.Cases;
+
+/// <summary>Reads what belongs to one case, and makes of it what the heart takes.</summary>
+internal static class CaseRows
+{
+    private static readonly Func<RecordsContext, Guid, IAsyncEnumerable<ExaminationRecord>> ExaminationsOfCase = EF.CompileAsyncQuery(
+        (RecordsContext records, Guid caseId) =>
+            records
+                .Examinations.AsNoTracking()
+                .Where(examination => examination.CaseId == caseId && examination.ArchivedAt == null)
+                .OrderBy(examination => examination.Date)
+                .ThenBy(examination => examination.Id)
+                .AsQueryable()
+    );
+
+    private static readonly Func<RecordsContext, Guid, IAsyncEnumerable<ReadingRecord>> ReadingsOfCase = EF.CompileAsyncQuery(
+        (RecordsContext records, Guid caseId) =>
+            records
+                .Readings.AsNoTracking()
+                .Where(reading =>
+                    records.Examinations.Any(examination =>
+                        examination.Id == reading.ExaminationId && examination.CaseId == caseId && examination.ArchivedAt == null
+                    )
+                )
+                .OrderBy(reading => reading.ExaminationId)
+                .ThenBy(reading => reading.Position)
+                .AsQueryable()
+    );
+
+    private static readonly Func<RecordsContext, Guid, IAsyncEnumerable<LinkWordRecord>> WordsOfCase = EF.CompileAsyncQuery(
+        (RecordsContext records, Guid caseId) =>
+            records.LinkWords.AsNoTracking().Where(word => word.CaseId == caseId).OrderBy(word => word.Id).AsQueryable()
+    );
+
+    /// <summary>The examinations that are not put away, by date and id.</summary>
+    public static ValueTask<List<ExaminationRecord>> ExaminationsAsync(
+        RecordsContext records,
+        Guid caseId,
+        CancellationToken cancellation
+    ) => ExaminationsOfCase(records, caseId).ToListAsync(cancellation);
+
+    /// <summary>Their readings, by examination and the order of entry.</summary>
+    public static async Task<ILookup<Guid, ReadingRecord>> ReadingsAsync(
+        RecordsContext records,
+        Guid caseId,
+        CancellationToken cancellation
+    ) => (await ReadingsOfCase(records, caseId).ToListAsync(cancellation)).ToLookup(reading => reading.ExaminationId);
+
+    /// <summary>All words on links of the case, withdrawn ones too.</summary>
+    public static ValueTask<List<LinkWordRecord>> WordsAsync(RecordsContext records, Guid caseId, CancellationToken cancellation) =>
+        WordsOfCase(records, caseId).ToListAsync(cancellation);
+
+    public static Examination ToExamination(ExaminationRecord record, IEnumerable<ReadingRecord> readings) =>
+        new()
+        {
+            Id = RecordText.Of(record.Id),
+            Name = record.Name,
+            Date = record.Date,
+            Stance = record.Stance,
+            State = record.State,
+            Examiner = record.Examiner,
+            Transducer = record.Transducer,
+            Readings = [.. readings.Select(ReadingMap.ToReading).OfType<Reading>()],
+        };
+
+    public static CaseCourse ToCourse(CaseRecord record, IReadOnlyList<Examination> examinations) =>
+        new()
+        {
+            Id = RecordText.Of(record.Id),
+            Limb = record.Limb,
+            Structure = record.Structure,
+            Landmark = record.Landmark,
+            Onset = record.Onset,
+            Reinjury = record.Reinjury,
+            TargetFraction = record.TargetFraction,
+            Examinations = examinations,
+        };
+
+    public static LinkConstraint ToConstraint(LinkWordRecord word) =>
+        new(
+            word.Kind,
+            new PlaceKey(RecordText.Of(word.FirstExaminationId), word.FirstPath, new Centimetres(word.FirstLevelCm)),
+            new PlaceKey(RecordText.Of(word.SecondExaminationId), word.SecondPath, new Centimetres(word.SecondLevelCm))
+        );
+}

@@ -1,0 +1,65 @@
+using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Anatomy;
+using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.Cases;
+
+/// <summary>What the particulars of a case must keep to.</summary>
+internal static class CaseRules
+{
+    public static void Dates(Checks checks, DateOnly? onset, DateOnly? reinjury, HorseRecord horse, DateOnly today)
+    {
+        if (onset is { } injured)
+        {
+            checks.AddRange(
+                DateRules.CheckOnset(injured, horse.BirthDate, today).Select(problem => problem with { Field = "onset" })
+            );
+        }
+
+        if (reinjury is { } again)
+        {
+            checks.AddRange(
+                DateRules.CheckOnset(again, horse.BirthDate, today).Select(problem => problem with { Field = "reinjury" })
+            );
+            if (again < onset)
+            {
+                checks.Add(new Problem("reinjury", "reinjury-before-onset", RecordText.Of(again), RecordText.Of(onset.Value)));
+            }
+        }
+    }
+
+    public static void Place(Checks checks, Limb limb, Landmark? landmark)
+    {
+        bool hindOnly = landmark is Landmark.PointOfHock or Landmark.TarsometatarsalJoint;
+        if (limb != Limb.Unknown && landmark is { } given && hindOnly != AnatomyRules.IsHind(limb))
+        {
+            checks.Add(new Problem("landmark", "landmark-of-other-limb", given.ToString(), limb.ToString()));
+        }
+    }
+
+    public static void Target(Checks checks, double? fraction)
+    {
+        if (fraction is { } share && !(share is > 0 and <= 1))
+        {
+            checks.Add(new Problem("targetFraction", "setting-not-a-share", RecordText.Of(share)));
+        }
+    }
+
+    public static async Task VetAsync(Checks checks, RecordsContext records, Guid? vetId, CancellationToken cancellation)
+    {
+        if (
+            vetId is { } id
+            && !await records.People.AnyAsync(
+                person => person.Id == id && person.Role == Role.Vet && person.ArchivedAt == null,
+                cancellation
+            )
+        )
+        {
+            checks.Add(RecordProblems.NotFound("responsibleVetId"));
+        }
+    }
+}

@@ -1,0 +1,38 @@
+using RehabTrack.Rechecks.Anatomy;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.Cases;
+
+/// <summary>A case to open.</summary>
+public sealed record OpenCaseInput : ICommand
+{
+    /// <inheritdoc />
+    public required Guid CommandId { get; init; }
+
+    /// <summary>The horse.</summary>
+    public required Guid HorseId { get; init; }
+
+    /// <summary>Limb.</summary>
+    public required Limb Limb { get; init; }
+
+    /// <summary>Structure.</summary>
+    public required Structure Structure { get; init; }
+
+    /// <summary>Where the tape starts; null takes the usual one of the limb.</summary>
+    public Landmark? Landmark { get; init; }
+
+    /// <summary>Date of the injury; null when not known.</summary>
+    public DateOnly? Onset { get; init; }
+
+    /// <summary>The first diagnosis, in the vet's words.</summary>
+    public string? FirstDiagnosis { get; init; }
+
+    /// <summary>The work the horse shall come back to.</summary>
+    public string? TargetWork { get; init; }
+
+    /// <summary>Target as a share of the first trend examination, above 0 to 1; null takes the setting.</summary>
+    public double? TargetFraction { get; init; }
+
+    /// <summary>The vet who is responsible; null takes the actor when a vet.</summary>
+    public Guid? ResponsibleVetId { get; init; }
+}

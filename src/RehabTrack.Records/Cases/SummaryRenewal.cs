@@ -1,0 +1,125 @@
+using System.Text.Json;
+using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Analysis;
+using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Findings;
+using RehabTrack.Rechecks.Healing;
+using RehabTrack.Rechecks.Linking;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.Cases;
+
+/// <summary>Renews what is kept of the analysis of a case. Drafts do not count; signed, outside and history do.</summary>
+internal static class SummaryRenewal
+{
+    private const int FindingsKept = 3;
+
+    public static async Task RenewAsync(RecordsSession session, IReadOnlyCollection<Guid> caseIds, CancellationToken cancellation)
+    {
+        if (caseIds.Count == 0)
+        {
+            return;
+        }
+
+        AnalysisSettings settings = SettingsStore.Of(session.Practice);
+        foreach (Guid caseId in caseIds)
+        {
+            await RenewAsync(session.Records, caseId, settings, session.Now, session.Today, cancellation);
+        }
+    }
+
+    /// <summary>Renews the summary of one case in the context; saving is the caller's.</summary>
+    public static async Task RenewAsync(
+        RecordsContext records,
+        Guid caseId,
+        AnalysisSettings settings,
+        DateTime now,
+        DateOnly today,
+        CancellationToken cancellation
+    )
+    {
+        CaseRecord injury = await records.Cases.AsNoTracking().FirstAsync(record => record.Id == caseId, cancellation);
+        List<ExaminationRecord> examinations = await CaseRows.ExaminationsAsync(records, caseId, cancellation);
+        ILookup<Guid, ReadingRecord> readings = await CaseRows.ReadingsAsync(records, caseId, cancellation);
+        List<LinkWordRecord> words = await CaseRows.WordsAsync(records, caseId, cancellation);
+        CaseCourse course = CaseRows.ToCourse(
+            injury,
+            [
+                .. examinations
+                    .Where(examination => examination.State != ExaminationState.Draft)
+                    .Select(examination => CaseRows.ToExamination(examination, readings[examination.Id])),
+            ]
+        );
+        LinkConstraint[] constraints = [.. words.Where(word => word.WithdrawnAt is null).Select(CaseRows.ToConstraint)];
+        CaseSummaryRecord computed = Compute(course, constraints, caseId, records.PracticeId, settings, now, today);
+        CaseSummaryRecord? kept = await records.CaseSummaries.FirstOrDefaultAsync(summary => summary.CaseId == caseId, cancellation);
+        if (kept is null)
+        {
+            records.CaseSummaries.Add(computed);
+        }
+        else
+        {
+            records.Entry(kept).CurrentValues.SetValues(computed);
+        }
+    }
+
+    /// <summary>Analyses a course and makes its summary.</summary>
+    public static CaseSummaryRecord Compute(
+        CaseCourse course,
+        IReadOnlyList<LinkConstraint> constraints,
+        Guid caseId,
+        Guid practiceId,
+        AnalysisSettings settings,
+        DateTime now,
+        DateOnly today
+    )
+    {
+        CaseAnalysis analysis = CaseAnalyser.Analyse(course, constraints, settings, today);
+        string settingsJson = SettingsStore.Write(settings);
+        Examination[] read = [.. course.Examinations.Where(examination => examination.Date <= today)];
+        Examination[] signed = [.. read.Where(examination => examination.State == ExaminationState.Signed)];
+        int red = analysis.Findings.Count(finding => finding.Severity == FindingSeverity.Red);
+        int amber = analysis.Findings.Count(finding => finding.Severity == FindingSeverity.Amber);
+        return new CaseSummaryRecord
+        {
+            CaseId = caseId,
+            PracticeId = practiceId,
+            EngineVersion = analysis.EngineVersion,
+            SettingsHash = SettingsStore.Hash(settingsJson),
+            SettingsJson = settingsJson,
+            InputHash = SettingsStore.Hash(JsonSerializer.Serialize(new { course, constraints }, RecordJson.Options)),
+            AsOf = today,
+            ComputedAt = now,
+            Verdict = analysis.Trend.Verdict,
+            Reason = analysis.Trend.Reason,
+            Measure = analysis.Trend.Measure,
+            RatePercentPer60Days = Finite(analysis.Trend.Window?.RatePercent),
+            Lower95Percent = Finite(analysis.Trend.Window?.Lower95Percent),
+            Upper95Percent = Finite(analysis.Trend.Window?.Upper95Percent),
+            ExaminationCount = read.Length,
+            FirstExamination = read.Length == 0 ? null : read.Min(examination => examination.Date),
+            LastExamination = read.Length == 0 ? null : read.Max(examination => examination.Date),
+            LastSigned = signed.Length == 0 ? null : signed.Max(examination => examination.Date),
+            RedCount = red,
+            AmberCount = amber,
+            NoteCount = analysis.Findings.Count - red - amber,
+            LookRank = Rank(analysis.Trend.Verdict, red, amber),
+            FindingsJson = JsonSerializer.Serialize(analysis.Findings.Take(FindingsKept), RecordJson.Options),
+        };
+    }
+
+    private static int Rank(Verdict verdict, int red, int amber)
+    {
+        int byVerdict = verdict switch
+        {
+            Verdict.Worsening => 3,
+            Verdict.Stalled => 2,
+            Verdict.HealingSlowly => 1,
+            Verdict.Healing or Verdict.AtTarget or Verdict.NotYetReadable => 0,
+        };
+        return Math.Max(byVerdict, red > 0 ? 3 : amber > 0 ? 2 : 0);
+    }
+
+    private static double? Finite(double? value) => value is { } number && double.IsFinite(number) ? number : null;
+}

@@ -1,0 +1,38 @@
+using System.Text.Json;
+using RehabTrack.Rechecks.Findings;
+using RehabTrack.Rechecks.Schedule;
+using RehabTrack.Records.Keeping;
+
+namespace RehabTrack.Records.Cases;
+
+/// <summary>Turns a kept summary into what pages read.</summary>
+internal static class SummaryViews
+{
+    private static readonly int UsualInterval = new ScheduleSettings().IntervalDays;
+
+    public static int Interval(PracticeRecord practice) => practice.RecheckIntervalDays ?? UsualInterval;
+
+    public static CaseSummaryView Of(CaseSummaryRecord summary, PracticeRecord practice) =>
+        new()
+        {
+            Verdict = summary.Verdict,
+            Reason = summary.Reason,
+            Measure = summary.Measure,
+            RatePercentPer60Days = summary.RatePercentPer60Days,
+            Lower95Percent = summary.Lower95Percent,
+            Upper95Percent = summary.Upper95Percent,
+            ExaminationCount = summary.ExaminationCount,
+            FirstExamination = summary.FirstExamination,
+            LastExamination = summary.LastExamination,
+            LastSigned = summary.LastSigned,
+            DueOn = summary.LastSigned?.AddDays(Interval(practice)),
+            WorstSeverity =
+                summary.RedCount > 0 ? FindingSeverity.Red
+                : summary.AmberCount > 0 ? FindingSeverity.Amber
+                : summary.NoteCount > 0 ? FindingSeverity.Note
+                : null,
+            RedCount = summary.RedCount,
+            AmberCount = summary.AmberCount,
+            Findings = JsonSerializer.Deserialize<IReadOnlyList<Finding>>(summary.FindingsJson, RecordJson.Options)!,
+        };
+}

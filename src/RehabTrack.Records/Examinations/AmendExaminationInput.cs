@@ -1,0 +1,22 @@
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.Examinations;
+
+/// <summary>An examination that counts, as it shall be.</summary>
+public sealed record AmendExaminationInput : ICommand
+{
+    /// <inheritdoc />
+    public required Guid CommandId { get; init; }
+
+    /// <summary>The examination.</summary>
+    public required Guid Id { get; init; }
+
+    /// <summary>The version that was read.</summary>
+    public required Guid Version { get; init; }
+
+    /// <summary>Why.</summary>
+    public required string Reason { get; init; }
+
+    /// <summary>What it shall say.</summary>
+    public required ExaminationContent Content { get; init; }
+}

@@ -1,0 +1,128 @@
+using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.Examinations;
+
+/// <summary>What an examination must keep to before it counts. Rows are named by their place: <c>readings[3].lesion_area_cm2</c>.</summary>
+internal static class ExaminationRules
+{
+    private const int MostReadings = 500;
+
+    /// <summary>What even a draft cannot hold: numbers that are none, and sheets without end.</summary>
+    public static List<Problem> Unstorable(ExaminationContent content)
+    {
+        List<Problem> problems = [];
+        if (content.Readings.Count > MostReadings)
+        {
+            problems.Add(new("readings", "too-many-readings", RecordText.Of(content.Readings.Count), RecordText.Of(MostReadings)));
+        }
+
+        for (int index = 0; index < content.Readings.Count; index++)
+        {
+            foreach ((string field, object? value) in ReadingValues.Of(content.Readings[index].Values))
+            {
+                if (value is double number && !double.IsFinite(number))
+                {
+                    problems.Add(new(Path(index, field), "not-a-number"));
+                }
+            }
+        }
+
+        return problems;
+    }
+
+    /// <summary>All that keeps the examination from being signed; rows without measurement and note were not read, and do not count.</summary>
+    public static List<Problem> Check(ExaminationContent content, DateOnly? birthDate, DateOnly today)
+    {
+        List<Problem> problems =
+        [
+            .. DateRules.CheckExamination(content.Date, birthDate, today).Select(problem => problem with { Field = "date" }),
+        ];
+        Dictionary<object, int> seen = [];
+        for (int index = 0; index < content.Readings.Count; index++)
+        {
+            ReadingDraft reading = content.Readings[index].Values;
+            if (!IsRead(reading))
+            {
+                continue;
+            }
+
+            foreach (Problem problem in ReadingRules.Check(reading))
+            {
+                problems.Add(problem with { Field = Path(index, problem.Field) });
+            }
+
+            object key = KeyOf(reading);
+            if (!seen.TryAdd(key, index))
+            {
+                problems.Add(new(Path(index, ReadingFields.Level), "reading-twice", RecordText.Of(seen[key] + 1)));
+            }
+        }
+
+        if (seen.Count == 0)
+        {
+            problems.Add(new("readings", "no-readings"));
+        }
+
+        return problems;
+    }
+
+    /// <summary>What is worth a second look.</summary>
+    public static List<Problem> Cautions(ExaminationContent content)
+    {
+        List<Problem> cautions = [];
+        for (int index = 0; index < content.Readings.Count; index++)
+        {
+            foreach (Problem caution in ReadingRules.Cautions(content.Readings[index].Values))
+            {
+                cautions.Add(caution with { Field = Path(index, caution.Field) });
+            }
+        }
+
+        return cautions;
+    }
+
+    /// <summary>Whether another examination of the case that counts has this date and name.</summary>
+    public static async Task<Problem?> TakenAsync(
+        RecordsContext records,
+        Guid caseId,
+        Guid examinationId,
+        ExaminationContent content,
+        CancellationToken cancellation
+    )
+    {
+        string? name = string.IsNullOrWhiteSpace(content.Name) ? null : content.Name.Trim();
+        bool taken = await records.Examinations.AnyAsync(
+            other =>
+                other.CaseId == caseId
+                && other.Id != examinationId
+                && other.ArchivedAt == null
+                && other.State != ExaminationState.Draft
+                && other.Date == content.Date
+                && other.Name == name,
+            cancellation
+        );
+        return taken ? new Problem("date", "examination-exists", RecordText.Of(content.Date), name ?? "") : null;
+    }
+
+    /// <summary>Whether anything was entered beyond the place.</summary>
+    public static bool IsRead(ReadingDraft reading) => reading.HasMeasurement || !string.IsNullOrWhiteSpace(reading.Note);
+
+    /// <summary>What a reading is known by within its examination.</summary>
+    public static object KeyOf(ReadingDraft reading) =>
+        (
+            reading.Part,
+            reading.LevelCm,
+            reading.Plane,
+            Known(reading.Lesion),
+            Known(reading.Measurer),
+            Known(reading.Repeat)
+        );
+
+    private static string Known(string? text) => text?.Trim() ?? "";
+
+    private static string Path(int index, string field) => $"readings[{RecordText.Of(index)}].{field}";
+}

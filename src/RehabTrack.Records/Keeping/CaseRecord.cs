@@ -1,0 +1,33 @@
+using RehabTrack.Rechecks.Anatomy;
+
+namespace RehabTrack.Records.Keeping;
+
+internal sealed class CaseRecord : KeptRecord
+{
+    public Guid HorseId { get; set; }
+
+    public Limb Limb { get; set; }
+
+    public Structure Structure { get; set; }
+
+    public Landmark? Landmark { get; set; }
+
+    public DateOnly? Onset { get; set; }
+
+    public DateOnly? Reinjury { get; set; }
+
+    public string? FirstDiagnosis { get; set; }
+
+    public string? TargetWork { get; set; }
+
+    /// <summary>Target as a share of the first trend examination, 0 to 1; null takes the setting.</summary>
+    public double? TargetFraction { get; set; }
+
+    public Guid? ResponsibleVetId { get; set; }
+
+    /// <summary>The name an imported file gave the case; null when opened here.</summary>
+    public string? ImportLabel { get; set; }
+
+    /// <summary>When it was closed; null while open.</summary>
+    public DateTime? ClosedAt { get; set; }
+}

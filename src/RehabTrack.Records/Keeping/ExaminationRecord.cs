@@ -1,0 +1,42 @@
+using RehabTrack.Rechecks.Exams;
+using RehabTrack.Records.Examinations;
+
+namespace RehabTrack.Records.Keeping;
+
+internal sealed class ExaminationRecord : KeptRecord
+{
+    public Guid CaseId { get; set; }
+
+    public DateOnly Date { get; set; }
+
+    /// <summary>Tells two examinations of one date apart.</summary>
+    public string? Name { get; set; }
+
+    public Stance Stance { get; set; }
+
+    public ExaminationState State { get; set; }
+
+    public string? Examiner { get; set; }
+
+    public string? Transducer { get; set; }
+
+    public bool? Standoff { get; set; }
+
+    public Coupling? Coupling { get; set; }
+
+    public bool? Clipped { get; set; }
+
+    public string? Note { get; set; }
+
+    /// <summary>The practice that did it, when another one did; a draft with it becomes an outside examination.</summary>
+    public string? OutsidePractice { get; set; }
+
+    public DateTime? SignedAt { get; set; }
+
+    public Guid? SignedById { get; set; }
+
+    public Guid? EnteredById { get; set; }
+
+    /// <summary>When its content was last written.</summary>
+    public DateTime WrittenAt { get; set; }
+}

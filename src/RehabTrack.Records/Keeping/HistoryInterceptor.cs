@@ -1,0 +1,171 @@
+using System.Text.Json;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.ChangeTracking;
+using Microsoft.EntityFrameworkCore.Diagnostics;
+
+namespace RehabTrack.Records.Keeping;
+
+/// <summary>
+/// Writes the history of every change: who, when, before, after. A new record is told whole, a changed one by the fields that
+/// changed; readings are told with their examination.
+/// </summary>
+internal sealed class HistoryInterceptor : SaveChangesInterceptor
+{
+    private static readonly HashSet<string> Untold =
+    [
+        nameof(KeptRecord.Id),
+        nameof(KeptRecord.PracticeId),
+        nameof(KeptRecord.Version),
+        nameof(HorseRecord.FoldedName),
+        nameof(HorseRecord.Search),
+        nameof(ExaminationRecord.WrittenAt),
+        nameof(ReadingRecord.ExaminationId),
+        nameof(HorsePhotoRecord.Content),
+    ];
+
+    public override ValueTask<InterceptionResult<int>> SavingChangesAsync(
+        DbContextEventData eventData,
+        InterceptionResult<int> result,
+        CancellationToken cancellationToken = default
+    )
+    {
+        RecordsContext records = (RecordsContext)eventData.Context!;
+        EntityEntry[] entries = [.. records.ChangeTracker.Entries().Where(IsWritten)];
+        ILookup<Guid, EntityEntry> readings = entries
+            .Where(entry => entry.Entity is ReadingRecord)
+            .ToLookup(entry => ((ReadingRecord)entry.Entity).ExaminationId);
+        foreach (EntityEntry entry in entries)
+        {
+            if (entry.Entity is KeptRecord and not ImportFileRecord && Told(entry, readings) is { } told)
+            {
+                KeptRecord kept = (KeptRecord)entry.Entity;
+                records.Changes.Add(Line(records, Kind(kept), kept.Id, CaseOf(kept), told.Before, told.After));
+            }
+        }
+
+        return base.SavingChangesAsync(eventData, result, cancellationToken);
+    }
+
+    /// <summary>One line of the history.</summary>
+    public static ChangeRecord Line(
+        RecordsContext records,
+        string kind,
+        Guid recordId,
+        Guid? caseId,
+        Dictionary<string, object?>? before,
+        Dictionary<string, object?> after
+    )
+    {
+        Writer writer = records.Writer ?? throw new InvalidOperationException("Who writes must be known before anything is written.");
+        return new ChangeRecord
+        {
+            Id = NewId.At(writer.At),
+            PracticeId = records.PracticeId,
+            At = writer.At,
+            PersonId = writer.PersonId,
+            CommandId = writer.CommandId,
+            UseCase = writer.UseCase,
+            Kind = kind,
+            RecordId = recordId,
+            CaseId = caseId,
+            BeforeJson = before is null ? null : JsonSerializer.Serialize(before, RecordJson.Options),
+            AfterJson = JsonSerializer.Serialize(after, RecordJson.Options),
+        };
+    }
+
+    private static bool IsWritten(EntityEntry entry) =>
+        entry.State is EntityState.Added or EntityState.Modified or EntityState.Deleted;
+
+    private static string Kind(KeptRecord kept) => kept.GetType().Name[..^"Record".Length];
+
+    private static Guid? CaseOf(KeptRecord kept) =>
+        kept switch
+        {
+            CaseRecord injury => injury.Id,
+            ExaminationRecord examination => examination.CaseId,
+            LinkWordRecord word => word.CaseId,
+            _ => null,
+        };
+
+    private static (Dictionary<string, object?>? Before, Dictionary<string, object?> After)? Told(
+        EntityEntry entry,
+        ILookup<Guid, EntityEntry> readings
+    )
+    {
+        bool added = entry.State == EntityState.Added;
+        Dictionary<string, object?> before = [];
+        Dictionary<string, object?> after = [];
+        Fields(entry, before, after);
+        if (entry.Entity is ExaminationRecord examination)
+        {
+            Dictionary<string, object?> readingsBefore = [];
+            Dictionary<string, object?> readingsAfter = [];
+            foreach (EntityEntry reading in readings[examination.Id])
+            {
+                Reading(reading, readingsBefore, readingsAfter);
+            }
+
+            if (readingsBefore.Count > 0)
+            {
+                before.Add("readings", readingsBefore);
+            }
+
+            if (readingsAfter.Count > 0)
+            {
+                after.Add("readings", readingsAfter);
+            }
+        }
+
+        return !added && before.Count == 0 && after.Count == 0 ? null : (added ? null : before, after);
+    }
+
+    private static void Reading(EntityEntry entry, Dictionary<string, object?> before, Dictionary<string, object?> after)
+    {
+        Dictionary<string, object?> was = [];
+        Dictionary<string, object?> isNow = [];
+        Fields(entry, was, isNow);
+        if (was.Count == 0 && isNow.Count == 0)
+        {
+            return;
+        }
+
+        string id = ((ReadingRecord)entry.Entity).Id.ToString("D");
+        foreach (string name in (string[])[nameof(ReadingRecord.Part), nameof(ReadingRecord.LevelCm)])
+        {
+            was[Camel(name)] = entry.Property(name).OriginalValue;
+            isNow[Camel(name)] = entry.Property(name).CurrentValue;
+        }
+
+        if (entry.State != EntityState.Added)
+        {
+            before.Add(id, was);
+        }
+
+        if (entry.State != EntityState.Deleted)
+        {
+            after.Add(id, isNow);
+        }
+    }
+
+    private static void Fields(EntityEntry entry, Dictionary<string, object?> before, Dictionary<string, object?> after)
+    {
+        foreach (PropertyEntry property in entry.Properties)
+        {
+            string name = property.Metadata.Name;
+            if (Untold.Contains(name))
+            {
+                continue;
+            }
+
+            object? was = entry.State == EntityState.Added ? null : property.OriginalValue;
+            object? isNow = entry.State == EntityState.Deleted ? null : property.CurrentValue;
+            if (!Equals(was, isNow))
+            {
+                before[Camel(name)] = was;
+                after[Camel(name)] = isNow;
+            }
+        }
+    }
+
+    private static string Camel(string name) => JsonNamingPolicy.CamelCase.ConvertName(name);
+}

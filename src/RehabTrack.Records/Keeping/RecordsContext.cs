@@ -1,0 +1,203 @@
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Metadata.Builders;
+
+namespace RehabTrack.Records.Keeping;
+
+/// <summary>The database. Every set is filtered to the practice that was entered; without one, it is empty.</summary>
+internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) : DbContext(options)
+{
+    private const int NameLength = 200;
+    private const int CodeLength = 64;
+
+    /// <summary>The practice whose records can be seen; nobody's until <see cref="Enter"/>.</summary>
+    public Guid PracticeId { get; private set; }
+
+    /// <summary>Who writes; null while only reading.</summary>
+    public Writer? Writer { get; private set; }
+
+    public DbSet<PracticeRecord> Practices => Set<PracticeRecord>();
+
+    public DbSet<PersonRecord> People => Set<PersonRecord>();
+
+    public DbSet<YardRecord> Yards => Set<YardRecord>();
+
+    public DbSet<HorseRecord> Horses => Set<HorseRecord>();
+
+    public DbSet<HorsePhotoRecord> HorsePhotos => Set<HorsePhotoRecord>();
+
+    public DbSet<HorseLinkRecord> HorseLinks => Set<HorseLinkRecord>();
+
+    public DbSet<CaseRecord> Cases => Set<CaseRecord>();
+
+    public DbSet<ExaminationRecord> Examinations => Set<ExaminationRecord>();
+
+    public DbSet<ReadingRecord> Readings => Set<ReadingRecord>();
+
+    public DbSet<ExaminationVersionRecord> ExaminationVersions => Set<ExaminationVersionRecord>();
+
+    public DbSet<LinkWordRecord> LinkWords => Set<LinkWordRecord>();
+
+    public DbSet<ChangeRecord> Changes => Set<ChangeRecord>();
+
+    public DbSet<AppliedCommandRecord> AppliedCommands => Set<AppliedCommandRecord>();
+
+    public DbSet<ImportMappingRecord> ImportMappings => Set<ImportMappingRecord>();
+
+    public DbSet<ImportFileRecord> ImportFiles => Set<ImportFileRecord>();
+
+    public DbSet<CaseSummaryRecord> CaseSummaries => Set<CaseSummaryRecord>();
+
+    /// <summary>Takes the context for one practice; a pooled context is entered anew each time.</summary>
+    public RecordsContext Enter(Guid practiceId, Writer? writer)
+    {
+        PracticeId = practiceId;
+        Writer = writer;
+        return this;
+    }
+
+    protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
+    {
+        configurationBuilder.Properties<DateTime>().HaveConversion<UtcInstantConverter>();
+        configurationBuilder.Properties<Enum>().HaveConversion<string>().HaveMaxLength(CodeLength);
+    }
+
+    protected override void OnModelCreating(ModelBuilder modelBuilder)
+    {
+        modelBuilder.Entity<PracticeRecord>(practice =>
+        {
+            Keep(practice, "Practice");
+            practice.HasQueryFilter(record => record.Id == PracticeId);
+            practice.Property(record => record.Name).HasMaxLength(NameLength);
+        });
+        modelBuilder.Entity<PersonRecord>(person =>
+        {
+            Keep(person, "Person");
+            person.HasQueryFilter(record => record.PracticeId == PracticeId);
+            person.Property(record => record.Name).HasMaxLength(NameLength);
+            person.HasIndex(record => new { record.PracticeId, record.FoldedName });
+        });
+        modelBuilder.Entity<YardRecord>(yard =>
+        {
+            Keep(yard, "Yard");
+            yard.HasQueryFilter(record => record.PracticeId == PracticeId);
+            yard.Property(record => record.Name).HasMaxLength(NameLength);
+            yard.HasIndex(record => new { record.PracticeId, record.FoldedName });
+        });
+        modelBuilder.Entity<HorseRecord>(horse =>
+        {
+            Keep(horse, "Horse");
+            horse.HasQueryFilter(record => record.PracticeId == PracticeId);
+            horse.Property(record => record.Name).HasMaxLength(NameLength);
+            horse.HasIndex(record => new { record.PracticeId, record.FoldedName });
+            horse.HasIndex(record => new { record.PracticeId, record.Microchip });
+            horse.HasOne<YardRecord>().WithMany().HasForeignKey(record => record.YardId).OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<HorsePhotoRecord>(photo =>
+        {
+            Keep(photo, "HorsePhoto");
+            photo.HasQueryFilter(record => record.PracticeId == PracticeId);
+            photo.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<HorseLinkRecord>(link =>
+        {
+            Keep(link, "HorseLink");
+            link.HasQueryFilter(record => record.PracticeId == PracticeId);
+            link.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
+            link.HasOne<PersonRecord>().WithMany().HasForeignKey(record => record.PersonId).OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<CaseRecord>(injury =>
+        {
+            Keep(injury, "Case");
+            injury.HasQueryFilter(record => record.PracticeId == PracticeId);
+            injury.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
+            injury
+                .HasOne<PersonRecord>()
+                .WithMany()
+                .HasForeignKey(record => record.ResponsibleVetId)
+                .OnDelete(DeleteBehavior.Restrict);
+            injury.HasIndex(record => new { record.PracticeId, record.ImportLabel });
+        });
+        modelBuilder.Entity<ExaminationRecord>(examination =>
+        {
+            Keep(examination, "Examination");
+            examination.HasQueryFilter(record => record.PracticeId == PracticeId);
+            examination.HasOne<CaseRecord>().WithMany().HasForeignKey(record => record.CaseId).OnDelete(DeleteBehavior.Restrict);
+            examination.HasIndex(record => new { record.CaseId, record.Date });
+            examination.HasIndex(record => new { record.PracticeId, record.State });
+        });
+        modelBuilder.Entity<ReadingRecord>(reading =>
+        {
+            reading.ToTable("Reading").HasKey(record => record.Id);
+            reading.Property(record => record.Id).ValueGeneratedNever();
+            reading.HasQueryFilter(record => record.PracticeId == PracticeId);
+            reading
+                .HasOne<ExaminationRecord>()
+                .WithMany()
+                .HasForeignKey(record => record.ExaminationId)
+                .OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<ExaminationVersionRecord>(version =>
+        {
+            version.ToTable("ExaminationVersion").HasKey(record => record.Id);
+            version.Property(record => record.Id).ValueGeneratedNever();
+            version.HasQueryFilter(record => record.PracticeId == PracticeId);
+            version
+                .HasOne<ExaminationRecord>()
+                .WithMany()
+                .HasForeignKey(record => record.ExaminationId)
+                .OnDelete(DeleteBehavior.Restrict);
+            version.HasIndex(record => new { record.ExaminationId, record.Number }).IsUnique();
+        });
+        modelBuilder.Entity<LinkWordRecord>(word =>
+        {
+            Keep(word, "LinkWord");
+            word.HasQueryFilter(record => record.PracticeId == PracticeId);
+            word.HasOne<CaseRecord>().WithMany().HasForeignKey(record => record.CaseId).OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<ChangeRecord>(change =>
+        {
+            change.ToTable("Change").HasKey(record => record.Id);
+            change.Property(record => record.Id).ValueGeneratedNever();
+            change.HasQueryFilter(record => record.PracticeId == PracticeId);
+            change.HasIndex(record => new { record.CaseId, record.At });
+            change.HasIndex(record => record.RecordId);
+        });
+        modelBuilder.Entity<AppliedCommandRecord>(command =>
+        {
+            command.ToTable("AppliedCommand").HasKey(record => new { record.PracticeId, record.CommandId });
+            command.HasQueryFilter(record => record.PracticeId == PracticeId);
+        });
+        modelBuilder.Entity<ImportMappingRecord>(mapping =>
+        {
+            Keep(mapping, "ImportMapping");
+            mapping.HasQueryFilter(record => record.PracticeId == PracticeId);
+            mapping.HasIndex(record => new { record.PracticeId, record.Fingerprint }).IsUnique();
+        });
+        modelBuilder.Entity<ImportFileRecord>(file =>
+        {
+            Keep(file, "ImportFile");
+            file.HasQueryFilter(record => record.PracticeId == PracticeId);
+        });
+        modelBuilder.Entity<CaseSummaryRecord>(summary =>
+        {
+            summary.ToTable("CaseSummary").HasKey(record => record.CaseId);
+            summary.Property(record => record.CaseId).ValueGeneratedNever();
+            summary.HasQueryFilter(record => record.PracticeId == PracticeId);
+            summary
+                .HasOne<CaseRecord>()
+                .WithOne()
+                .HasForeignKey<CaseSummaryRecord>(record => record.CaseId)
+                .OnDelete(DeleteBehavior.Restrict);
+            summary.HasIndex(record => new { record.PracticeId, record.LookRank, record.LastExamination });
+            summary.HasIndex(record => new { record.PracticeId, record.LastSigned });
+        });
+    }
+
+    private static void Keep<T>(EntityTypeBuilder<T> entity, string table)
+        where T : KeptRecord
+    {
+        entity.ToTable(table).HasKey(record => record.Id);
+        entity.Property(record => record.Id).ValueGeneratedNever();
+        entity.Property(record => record.Version).IsConcurrencyToken();
+    }
+}

@@ -1,0 +1,17 @@
+using RehabTrack.Rechecks.Linking;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.Links;
+
+/// <summary>Says that two places are the same; the program never changes it.</summary>
+public sealed class PinLink(RecordsAccess access) : Command<LinkWordInput, Saved>(access)
+{
+    private protected override Right Right => Right.ChangeLinks;
+
+    private protected override Task<Outcome<Saved>> WriteAsync(
+        RecordsSession session,
+        LinkWordInput input,
+        CancellationToken cancellation
+    ) => LinkWords.SayAsync(session, LinkConstraintKind.Pin, input, cancellation);
+}

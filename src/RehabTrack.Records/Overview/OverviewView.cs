@@ -1,0 +1,44 @@
+namespace RehabTrack.Records.Overview;
+
+/// <summary>What the start page says.</summary>
+public sealed record OverviewView
+{
+    /// <summary>The practice's name.</summary>
+    public required string PracticeName { get; init; }
+
+    /// <summary>The practice's date.</summary>
+    public required DateOnly Today { get; init; }
+
+    /// <summary>Horses that count.</summary>
+    public required int HorseCount { get; init; }
+
+    /// <summary>Open cases.</summary>
+    public required int OpenCaseCount { get; init; }
+
+    /// <summary>Rechecks past their date, longest first; at most fifty.</summary>
+    public required IReadOnlyList<OverviewRow> Overdue { get; init; }
+
+    /// <summary>How many are overdue in all.</summary>
+    public required int OverdueCount { get; init; }
+
+    /// <summary>Rechecks due within the days of the schedule table, soonest first; at most fifty.</summary>
+    public required IReadOnlyList<OverviewRow> Soon { get; init; }
+
+    /// <summary>How many are due soon in all.</summary>
+    public required int SoonCount { get; init; }
+
+    /// <summary>Open cases that need a look, most urgent first, then latest; at most fifty.</summary>
+    public required IReadOnlyList<OverviewRow> NeedsLook { get; init; }
+
+    /// <summary>How many need a look in all.</summary>
+    public required int NeedsLookCount { get; init; }
+
+    /// <summary>Open cases with imported examinations only: nothing was signed here, so nothing reminds of them; latest first, at most fifty.</summary>
+    public required IReadOnlyList<OverviewRow> OnlyHistory { get; init; }
+
+    /// <summary>How many of those there are in all.</summary>
+    public required int OnlyHistoryCount { get; init; }
+
+    /// <summary>Drafts that wait to be finished and signed, latest first; at most fifty.</summary>
+    public required IReadOnlyList<DraftRow> Drafts { get; init; }
+}

@@ -1,0 +1,47 @@
+using Microsoft.EntityFrameworkCore;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.People;
+
+/// <summary>Puts a person away: no longer listed, no longer signed in, still named wherever they signed.</summary>
+public sealed class ArchivePerson(RecordsAccess access) : Command<RecordInput, Saved>(access)
+{
+    private protected override Right Right => Right.ChangeContacts;
+
+    private protected override async Task<Outcome<Saved>> WriteAsync(
+        RecordsSession session,
+        RecordInput input,
+        CancellationToken cancellation
+    )
+    {
+        PersonRecord? person = await session.Records.People.FirstOrDefaultAsync(
+            record => record.Id == input.Id && record.ArchivedAt == null,
+            cancellation
+        );
+        if (person is null)
+        {
+            return RecordProblems.NotFound("person");
+        }
+
+        if (person.Id == session.Person.Id)
+        {
+            return new Rechecks.Quantities.Problem("person", "own-sign-in");
+        }
+
+        if ((person.CanSignIn || RightsTable.IsStaff(person.Role)) && !session.Allows(Right.ChangeStaff))
+        {
+            return RecordProblems.VetOnly("person");
+        }
+
+        if (person.Version != input.Version)
+        {
+            return RecordProblems.ChangedMeanwhile;
+        }
+
+        person.ArchivedAt = session.Now;
+        await session.Records.SaveChangesAsync(cancellation);
+        return new Saved(person.Id, person.Version);
+    }
+}

@@ -1,0 +1,95 @@
+using Microsoft.EntityFrameworkCore;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.People;
+
+/// <summary>
+/// Adds or changes a person. Who works here, and who may sign in, is for those to say who may change staff; nobody takes the last vet's
+/// or their own right to sign in away.
+/// </summary>
+public sealed class SavePerson(RecordsAccess access) : Command<SavePersonInput, Saved>(access)
+{
+    private protected override Right Right => Right.ChangeContacts;
+
+    private protected override async Task<Outcome<Saved>> WriteAsync(
+        RecordsSession session,
+        SavePersonInput input,
+        CancellationToken cancellation
+    )
+    {
+        Checks checks = new();
+        string name = checks.Name("name", input.Name);
+        string? phone = checks.Phone("phone", input.Phone);
+        string? mail = checks.Mail("mail", input.Mail);
+        string language = checks.Name("language", input.Language);
+        PersonRecord? person = null;
+        if (input.Id is { } id)
+        {
+            person = await session.Records.People.FirstOrDefaultAsync(
+                record => record.Id == id && record.ArchivedAt == null,
+                cancellation
+            );
+            if (person is null)
+            {
+                return RecordProblems.NotFound("person");
+            }
+        }
+
+        bool concernsStaff =
+            input.CanSignIn
+            || RightsTable.IsStaff(input.Role)
+            || (person is not null && (person.CanSignIn || RightsTable.IsStaff(person.Role)));
+        if (concernsStaff && !session.Allows(Right.ChangeStaff))
+        {
+            checks.Add(RecordProblems.VetOnly("role"));
+        }
+
+        if (person?.Id == session.Person.Id && (!input.CanSignIn || input.Role != person.Role))
+        {
+            checks.Add(new("canSignIn", "own-sign-in"));
+        }
+
+        if (checks.Any)
+        {
+            return checks.Problems;
+        }
+
+        if (person is null)
+        {
+            person = new PersonRecord
+            {
+                Id = session.NewId(),
+                Name = name,
+                FoldedName = "",
+                Language = language,
+            };
+            session.Records.People.Add(person);
+        }
+        else if (person.Version != input.Version)
+        {
+            Conflict conflict = new Conflict()
+                .Field("name", person.Name, name)
+                .Field("role", person.Role, input.Role)
+                .Field("phone", person.Phone, phone)
+                .Field("mail", person.Mail, mail)
+                .Field("language", person.Language, language)
+                .Field("canSignIn", person.CanSignIn, input.CanSignIn);
+            if (conflict.Any)
+            {
+                return conflict.Problems;
+            }
+        }
+
+        person.Name = name;
+        person.FoldedName = Folded.Of(name);
+        person.Role = input.Role;
+        person.Phone = phone;
+        person.Mail = mail;
+        person.Language = language;
+        person.CanSignIn = input.CanSignIn;
+        await session.Records.SaveChangesAsync(cancellation);
+        return new Saved(person.Id, person.Version);
+    }
+}

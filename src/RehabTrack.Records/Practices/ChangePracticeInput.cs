@@ -1,0 +1,35 @@
+using RehabTrack.Rechecks.Analysis;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.Practices;
+
+/// <summary>The practice as it shall be.</summary>
+public sealed record ChangePracticeInput : ICommand
+{
+    /// <inheritdoc />
+    public required Guid CommandId { get; init; }
+
+    /// <summary>The version that was read.</summary>
+    public required Guid Version { get; init; }
+
+    /// <summary>Name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Telephone.</summary>
+    public string? Phone { get; init; }
+
+    /// <summary>Time zone, as "Europe/Vienna".</summary>
+    public required string TimeZone { get; init; }
+
+    /// <summary>Language, as "en".</summary>
+    public required string Language { get; init; }
+
+    /// <summary>Days to the recheck; null takes the table's.</summary>
+    public int? RecheckIntervalDays { get; init; }
+
+    /// <summary>Whether the change against last time shows while an examination is entered.</summary>
+    public bool ShowChangeWhileEntering { get; init; }
+
+    /// <summary>Analysis settings; null takes the tables'.</summary>
+    public AnalysisSettings? Settings { get; init; }
+}

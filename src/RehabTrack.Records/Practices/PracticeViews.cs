@@ -1,0 +1,31 @@
+using RehabTrack.Rechecks.Analysis;
+using RehabTrack.Records.Cases;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.Practices;
+
+/// <summary>Makes the view of the practice.</summary>
+internal static class PracticeViews
+{
+    public static PracticeView Of(RecordsSession session)
+    {
+        PracticeRecord practice = session.Practice;
+        return new PracticeView
+        {
+            Id = practice.Id,
+            Version = practice.Version,
+            Name = practice.Name,
+            Phone = practice.Phone,
+            TimeZone = practice.TimeZone,
+            Language = practice.Language,
+            RecheckIntervalDays = SummaryViews.Interval(practice),
+            IntervalIsUsual = practice.RecheckIntervalDays is null,
+            ShowChangeWhileEntering = practice.ShowChangeWhileEntering,
+            Settings = session.Reach == Reach.Practice ? SettingsStore.Of(practice) : new AnalysisSettings(),
+            SettingsAreUsual = practice.SettingsJson is null,
+            Today = session.Today,
+        };
+    }
+}

@@ -1,0 +1,8 @@
+namespace RehabTrack.Records.Rights;
+
+/// <summary>Who asks. A claim only: the gate looks the person up at that moment.</summary>
+/// <param name="PracticeId">The practice.</param>
+/// <param name="PersonId">The person.</param>
+/// <param name="Role">The role the person signed in with.</param>
+/// <param name="Name">The person's name, for greeting.</param>
+public sealed record Actor(Guid PracticeId, Guid PersonId, Role Role, string Name);

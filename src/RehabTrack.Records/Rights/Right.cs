@@ -1,0 +1,47 @@
+namespace RehabTrack.Records.Rights;
+
+/// <summary>What a use case asks the gate for.</summary>
+public enum Right
+{
+    /// <summary>Read the practice's name and telephone number.</summary>
+    SeePractice,
+
+    /// <summary>Change the practice and its settings.</summary>
+    ChangePractice,
+
+    /// <summary>Read people and yards.</summary>
+    SeePeople,
+
+    /// <summary>Add and change owners, trainers, referring vets and yards.</summary>
+    ChangeContacts,
+
+    /// <summary>Add and change those who work here, and who may sign in.</summary>
+    ChangeStaff,
+
+    /// <summary>Read horses.</summary>
+    SeeHorses,
+
+    /// <summary>Add and change horses.</summary>
+    ChangeHorses,
+
+    /// <summary>Read cases, examinations and verdicts.</summary>
+    SeeCases,
+
+    /// <summary>Open and change cases.</summary>
+    ChangeCases,
+
+    /// <summary>Write drafts of examinations.</summary>
+    EnterExaminations,
+
+    /// <summary>Sign examinations, and amend what was signed.</summary>
+    SignExaminations,
+
+    /// <summary>Pin and break links.</summary>
+    ChangeLinks,
+
+    /// <summary>Import files.</summary>
+    Import,
+
+    /// <summary>Read who changed what.</summary>
+    SeeHistory,
+}

@@ -1,0 +1,22 @@
+namespace RehabTrack.Records.Rights;
+
+/// <summary>The one table of what a role may do.</summary>
+public static class RightsTable
+{
+    /// <summary>How far a right reaches for a role.</summary>
+    public static Reach ReachOf(Role role, Right right) =>
+        role switch
+        {
+            Role.Vet => Reach.Practice,
+            Role.Administrator => right is Right.SignExaminations or Right.ChangeLinks ? Reach.None : Reach.Practice,
+            Role.Assistant => right is Right.SignExaminations or Right.ChangeLinks or Right.ChangePractice or Right.ChangeStaff
+                ? Reach.None
+                : Reach.Practice,
+            Role.Trainer or Role.Owner or Role.ReferringVet => right is Right.SeePractice or Right.SeeHorses
+                ? Reach.OwnHorses
+                : Reach.None,
+        };
+
+    /// <summary>Whether the role belongs to those who work in the practice.</summary>
+    public static bool IsStaff(Role role) => role is Role.Administrator or Role.Vet or Role.Assistant;
+}

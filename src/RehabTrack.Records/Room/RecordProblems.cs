@@ -1,0 +1,22 @@
+using RehabTrack.Rechecks.Quantities;
+
+namespace RehabTrack.Records.Room;
+
+/// <summary>The problems that keeping records knows of its own.</summary>
+internal static class RecordProblems
+{
+    /// <summary>The right is not given, to this person, now.</summary>
+    public static Problem NotAllowed { get; } = new("", "not-allowed");
+
+    /// <summary>The command was carried out before, for something else.</summary>
+    public static Problem CommandReused { get; } = new("", "command-reused");
+
+    /// <summary>Nothing of that id is there, for this practice.</summary>
+    public static Problem NotFound(string field) => new(field, "not-found");
+
+    /// <summary>The right to do it is given, but not to this.</summary>
+    public static Problem VetOnly(string field) => new(field, "vet-only");
+
+    /// <summary>Somebody wrote in between, and nothing tells the two apart field by field.</summary>
+    public static Problem ChangedMeanwhile { get; } = new("", "changed-meanwhile", "", "");
+}

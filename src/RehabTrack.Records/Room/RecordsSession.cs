@@ -1,0 +1,33 @@
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Rights;
+
+namespace RehabTrack.Records.Room;
+
+/// <summary>One use case at work: the context of its practice, who asks, and the practice's time.</summary>
+internal sealed class RecordsSession(RecordsContext records, Access access, DateTime now)
+{
+    private readonly HashSet<Guid> touchedCases = [];
+
+    public RecordsContext Records { get; } = records;
+
+    public PersonRecord Person { get; } = access.Person;
+
+    /// <summary>The practice as it stood when the session began; read only.</summary>
+    public PracticeRecord Practice { get; } = access.Practice;
+
+    public Reach Reach { get; } = access.Reach;
+
+    public DateTime Now { get; } = now;
+
+    /// <summary>The practice's calendar date.</summary>
+    public DateOnly Today { get; } = PracticeTime.DateOf(now, access.Practice.TimeZone);
+
+    public IReadOnlyCollection<Guid> TouchedCases => touchedCases;
+
+    public bool Allows(Right right) => RightsTable.ReachOf(Person.Role, right) == Reach.Practice;
+
+    /// <summary>Says that what the analysis reads of a case has changed: its summary is renewed before the commit.</summary>
+    public void Touch(Guid caseId) => touchedCases.Add(caseId);
+
+    public Guid NewId() => Keeping.NewId.At(Now);
+}

@@ -1,0 +1,46 @@
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Rights;
+
+namespace RehabTrack.Records.Room;
+
+/// <summary>
+/// What a person can ask of the records. There is one way in, and it asks the gate before anything else is looked at; nobody outside
+/// this project can write another.
+/// </summary>
+/// <typeparam name="TInput">What is asked.</typeparam>
+/// <typeparam name="TResult">What is answered.</typeparam>
+public abstract class UseCase<TInput, TResult>
+{
+    private readonly RecordsAccess access;
+
+    private protected UseCase(RecordsAccess access)
+    {
+        this.access = access;
+    }
+
+    /// <summary>The right it asks for.</summary>
+    private protected abstract Right Right { get; }
+
+    /// <summary>Asks.</summary>
+    /// <param name="actor">Who asks.</param>
+    /// <param name="input">What is asked.</param>
+    /// <param name="cancellation">Gives up.</param>
+    public async Task<Outcome<TResult>> ExecuteAsync(Actor actor, TInput input, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(actor);
+        DateTime now = access.Now;
+        await using RecordsContext records = await access.OpenAsync(actor.PracticeId, WriterOf(actor, input, now), cancellation);
+        Access? granted = await RightsGate.AskAsync(records, actor, Right);
+        if (granted is null)
+        {
+            return RecordProblems.NotAllowed;
+        }
+
+        ArgumentNullException.ThrowIfNull(input);
+        return await RunAsync(new RecordsSession(records, granted, now), input, cancellation);
+    }
+
+    private protected abstract Task<Outcome<TResult>> RunAsync(RecordsSession session, TInput input, CancellationToken cancellation);
+
+    private protected virtual Writer? WriterOf(Actor actor, TInput input, DateTime now) => null;
+}

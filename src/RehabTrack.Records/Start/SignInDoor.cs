@@ -1,0 +1,42 @@
+using Microsoft.EntityFrameworkCore;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.Start;
+
+/// <summary>
+/// Who may sign in on this machine. It answers before anybody is an actor, so it tells names and roles and nothing else; until there
+/// are passwords the server listens on this machine only.
+/// </summary>
+public sealed class SignInDoor(RecordsAccess access)
+{
+    /// <summary>All who may sign in, staff first, then by name.</summary>
+    public async Task<IReadOnlyList<Actor>> ListAsync(CancellationToken cancellation = default)
+    {
+        await using RecordsContext records = await access.OpenAsync(Guid.Empty, null, cancellation);
+        PersonRecord[] people = await MaySignIn(records).ToArrayAsync(cancellation);
+        return
+        [
+            .. people
+                .OrderBy(person => person.Role == Role.Vet ? 0 : RightsTable.IsStaff(person.Role) ? 1 : 2)
+                .ThenBy(person => person.Role)
+                .ThenBy(person => person.FoldedName, StringComparer.Ordinal)
+                .Select(Of),
+        ];
+    }
+
+    /// <summary>The actor of a person who may sign in; null for anybody else.</summary>
+    public async Task<Actor?> FindAsync(Guid personId, CancellationToken cancellation = default)
+    {
+        await using RecordsContext records = await access.OpenAsync(Guid.Empty, null, cancellation);
+        return await MaySignIn(records).FirstOrDefaultAsync(person => person.Id == personId, cancellation) is { } found
+            ? Of(found)
+            : null;
+    }
+
+    private static IQueryable<PersonRecord> MaySignIn(RecordsContext records) =>
+        records.People.IgnoreQueryFilters().AsNoTracking().Where(person => person.CanSignIn && person.ArchivedAt == null);
+
+    private static Actor Of(PersonRecord person) => new(person.PracticeId, person.Id, person.Role, person.Name);
+}
