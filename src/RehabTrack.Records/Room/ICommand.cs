@@ -4,5 +4,5 @@ namespace RehabTrack.Records.Room;
 public interface ICommand
 {
     /// <summary>Names the wish: made once when the person presses, sent again on every retry, so that a repeat does nothing twice.</summary>
-    Guid CommandId { get; }
+    public Guid CommandId { get; }
 }

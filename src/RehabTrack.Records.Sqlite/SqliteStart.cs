@@ -1,0 +1,97 @@
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using RehabTrack.Records.Keeping;
+
+namespace RehabTrack.Records.Sqlite;
+
+/// <summary>
+/// Makes the database ready: the folder, the file, its write-ahead log, the migrations. One start at a time works on a folder; so a
+/// migration lock that is found then was left by one that was killed, and is taken away.
+/// </summary>
+public sealed class SqliteStart
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(200);
+    private readonly IDbContextFactory<RecordsContext> factory;
+    private readonly DataFolder folder;
+    private readonly TimeProvider time;
+
+    internal SqliteStart(IDbContextFactory<RecordsContext> factory, DataFolder folder, TimeProvider time)
+    {
+        this.factory = factory;
+        this.folder = folder;
+        this.time = time;
+    }
+
+    /// <summary>Makes the database ready. Again and again is no harm.</summary>
+    /// <exception cref="StartException">It cannot be used.</exception>
+    public async Task RunAsync(CancellationToken cancellation = default)
+    {
+        folder.Create();
+        await using FileStream only = await OnlyStartAsync(cancellation);
+        try
+        {
+            await using RecordsContext records = await factory.CreateDbContextAsync(cancellation);
+            await RefuseNewerAsync(records, cancellation);
+            await records.Database.ExecuteSqlRawAsync("DROP TABLE IF EXISTS \"__EFMigrationsLock\"", cancellation);
+            await records.Database.MigrateAsync(cancellation);
+            await records.Database.ExecuteSqlRawAsync("PRAGMA journal_mode=WAL", cancellation);
+            foreach (string statement in AppendOnly.Statements)
+            {
+                await records.Database.ExecuteSqlRawAsync(statement, cancellation);
+            }
+        }
+        catch (SqliteException broken) when (broken.SqliteErrorCode is SQLitePCL.raw.SQLITE_NOTADB or SQLitePCL.raw.SQLITE_CORRUPT)
+        {
+            throw new StartException(
+                StartTrouble.NotOurs,
+                folder.Database,
+                $"{folder.Database} is not a database of this program, or is damaged. Restore it from a backup, or name another data folder.",
+                broken
+            );
+        }
+    }
+
+    private async Task RefuseNewerAsync(RecordsContext records, CancellationToken cancellation)
+    {
+        HashSet<string> known = [.. records.Database.GetMigrations()];
+        string[] unknown =
+        [
+            .. (await records.Database.GetAppliedMigrationsAsync(cancellation)).Where(migration => !known.Contains(migration)),
+        ];
+        if (unknown.Length > 0)
+        {
+            throw new StartException(
+                StartTrouble.NewerDatabase,
+                folder.Database,
+                $"{folder.Database} was written by a newer version of this program ({unknown[^1]}). "
+                    + "Start that version, or name another data folder. Nothing was changed."
+            );
+        }
+    }
+
+    private async Task<FileStream> OnlyStartAsync(CancellationToken cancellation)
+    {
+        long began = time.GetTimestamp();
+        while (true)
+        {
+            try
+            {
+                return new FileStream(folder.Lock, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+            }
+            catch (IOException) when (time.GetElapsedTime(began) < Patience)
+            {
+                await Task.Delay(Pause, time, cancellation);
+            }
+            catch (IOException busy)
+            {
+                throw new StartException(
+                    StartTrouble.StartingElsewhere,
+                    folder.Database,
+                    $"Another start works on {folder.Path} and does not end. Stop it, or name another data folder.",
+                    busy
+                );
+            }
+        }
+    }
+}
