@@ -13,13 +13,13 @@ internal static class AppendOnly
             (string[])
                 [
                     $"""
-                    CREATE TRIGGER IF NOT EXISTS "{table}_is_not_updated" BEFORE UPDATE ON "{table}"
-                    BEGIN SELECT RAISE(ABORT, '{table} is append-only'); END
-                    """,
+                        CREATE TRIGGER IF NOT EXISTS "{table}_is_not_updated" BEFORE UPDATE ON "{table}"
+                        BEGIN SELECT RAISE(ABORT, '{table} is append-only'); END
+                        """,
                     $"""
-                    CREATE TRIGGER IF NOT EXISTS "{table}_is_not_deleted" BEFORE DELETE ON "{table}"
-                    BEGIN SELECT RAISE(ABORT, '{table} is append-only'); END
-                    """,
+                        CREATE TRIGGER IF NOT EXISTS "{table}_is_not_deleted" BEFORE DELETE ON "{table}"
+                        BEGIN SELECT RAISE(ABORT, '{table} is append-only'); END
+                        """,
                 ]
         );
 }

@@ -28,12 +28,8 @@ public static class SqliteRecordsServices
 
     internal static void Configure(DbContextOptionsBuilder options, string connectionString)
     {
-        options.UseSqlite(
-            connectionString,
-            sqlite => sqlite.MigrationsAssembly(typeof(SqliteRecordsServices).Assembly.GetName().Name)
-        );
+        options.UseSqlite(connectionString, sqlite => sqlite.MigrationsAssembly(typeof(SqliteRecordsServices).Assembly.GetName().Name));
         options.AddInterceptors(Durability);
         RecordsOptions.AddTo(options);
     }
-
 }

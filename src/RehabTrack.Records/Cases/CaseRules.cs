@@ -15,16 +15,12 @@ internal static class CaseRules
     {
         if (onset is { } injured)
         {
-            checks.AddRange(
-                DateRules.CheckOnset(injured, horse.BirthDate, today).Select(problem => problem with { Field = "onset" })
-            );
+            checks.AddRange(DateRules.CheckOnset(injured, horse.BirthDate, today).Select(problem => problem with { Field = "onset" }));
         }
 
         if (reinjury is { } again)
         {
-            checks.AddRange(
-                DateRules.CheckOnset(again, horse.BirthDate, today).Select(problem => problem with { Field = "reinjury" })
-            );
+            checks.AddRange(DateRules.CheckOnset(again, horse.BirthDate, today).Select(problem => problem with { Field = "reinjury" }));
             if (again < onset)
             {
                 checks.Add(new Problem("reinjury", "reinjury-before-onset", RecordText.Of(again), RecordText.Of(onset.Value)));

@@ -30,11 +30,7 @@ public sealed class GetCase(RecordsAccess access) : UseCase<Guid, CaseView>(acce
 
     private protected override Right Right => Right.SeeCases;
 
-    private protected override async Task<Outcome<CaseView>> RunAsync(
-        RecordsSession session,
-        Guid input,
-        CancellationToken cancellation
-    )
+    private protected override async Task<Outcome<CaseView>> RunAsync(RecordsSession session, Guid input, CancellationToken cancellation)
     {
         RecordsContext records = session.Records;
         CaseRecord? injury = await CaseById(records, input);
@@ -44,8 +40,7 @@ public sealed class GetCase(RecordsAccess access) : UseCase<Guid, CaseView>(acce
         }
 
         HorseView horse =
-            await HorseViews.FindAsync(session, injury.HorseId, cancellation)
-            ?? throw new InvalidOperationException("A case has a horse.");
+            await HorseViews.FindAsync(session, injury.HorseId, cancellation) ?? throw new InvalidOperationException("A case has a horse.");
         List<ExaminationRecord> examinations = await CaseRows.ExaminationsAsync(records, input, cancellation);
         ILookup<Guid, ReadingRecord> readings = await CaseRows.ReadingsAsync(records, input, cancellation);
         List<LinkWordRecord> words = await CaseRows.WordsAsync(records, input, cancellation);
@@ -60,10 +55,7 @@ public sealed class GetCase(RecordsAccess access) : UseCase<Guid, CaseView>(acce
             ],
             cancellation
         );
-        Examination[] all =
-        [
-            .. examinations.Select(examination => CaseRows.ToExamination(examination, readings[examination.Id])),
-        ];
+        Examination[] all = [.. examinations.Select(examination => CaseRows.ToExamination(examination, readings[examination.Id]))];
         HashSet<PlaceKey> places = [.. all.SelectMany(PlacesOf)];
         return new CaseView
         {
@@ -107,11 +99,7 @@ public sealed class GetCase(RecordsAccess access) : UseCase<Guid, CaseView>(acce
     private static IEnumerable<PlaceKey> PlacesOf(Examination examination) =>
         examination.Readings.Select(reading => new PlaceKey(examination.Id, AnatomyRules.PathOf(reading.Part), reading.Level));
 
-    private static LinkWordView View(
-        LinkWordRecord word,
-        IReadOnlyDictionary<Guid, string> names,
-        HashSet<PlaceKey> places
-    )
+    private static LinkWordView View(LinkWordRecord word, IReadOnlyDictionary<Guid, string> names, HashSet<PlaceKey> places)
     {
         Rechecks.Linking.LinkConstraint constraint = CaseRows.ToConstraint(word);
         return new LinkWordView

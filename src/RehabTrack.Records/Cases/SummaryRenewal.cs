@@ -118,7 +118,12 @@ internal static class SummaryRenewal
             Verdict.HealingSlowly => 1,
             Verdict.Healing or Verdict.AtTarget or Verdict.NotYetReadable => 0,
         };
-        return Math.Max(byVerdict, red > 0 ? 3 : amber > 0 ? 2 : 0);
+        return Math.Max(
+            byVerdict,
+            red > 0 ? 3
+                : amber > 0 ? 2
+                : 0
+        );
     }
 
     private static double? Finite(double? value) => value is { } number && double.IsFinite(number) ? number : null;

@@ -39,11 +39,7 @@ internal static class ContentConflict
 
     private static void Row(Conflict conflict, string path, DraftReading? kept, DraftReading? entered)
     {
-        foreach (
-            ((string field, object? was), (_, object? isNow)) in ReadingValues
-                .Of(kept?.Values)
-                .Zip(ReadingValues.Of(entered?.Values))
-        )
+        foreach (((string field, object? was), (_, object? isNow)) in ReadingValues.Of(kept?.Values).Zip(ReadingValues.Of(entered?.Values)))
         {
             conflict.Field($"{path}.{field}", was, isNow);
         }

@@ -113,14 +113,7 @@ internal static class ExaminationRules
 
     /// <summary>What a reading is known by within its examination.</summary>
     public static object KeyOf(ReadingDraft reading) =>
-        (
-            reading.Part,
-            reading.LevelCm,
-            reading.Plane,
-            Known(reading.Lesion),
-            Known(reading.Measurer),
-            Known(reading.Repeat)
-        );
+        (reading.Part, reading.LevelCm, reading.Plane, Known(reading.Lesion), Known(reading.Measurer), Known(reading.Repeat));
 
     private static string Known(string? text) => text?.Trim() ?? "";
 

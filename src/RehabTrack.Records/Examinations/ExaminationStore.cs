@@ -34,12 +34,7 @@ internal static class ExaminationStore
         };
 
     /// <summary>Writes content into a tracked examination and its tracked readings; rows keep their identity, rows left out go.</summary>
-    public static void Apply(
-        RecordsSession session,
-        ExaminationRecord examination,
-        List<ReadingRecord> kept,
-        ExaminationContent content
-    )
+    public static void Apply(RecordsSession session, ExaminationRecord examination, List<ReadingRecord> kept, ExaminationContent content)
     {
         examination.Date = content.Date;
         examination.Name = Filled(content.Name);
@@ -63,9 +58,7 @@ internal static class ExaminationStore
             }
             else
             {
-                session.Records.Readings.Add(
-                    ReadingMap.New(session.NewId(), session.Practice.Id, examination.Id, position, row.Values)
-                );
+                session.Records.Readings.Add(ReadingMap.New(session.NewId(), session.Practice.Id, examination.Id, position, row.Values));
             }
         }
 

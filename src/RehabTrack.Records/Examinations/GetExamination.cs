@@ -48,11 +48,7 @@ public sealed class GetExamination(RecordsAccess access) : UseCase<Guid, Examina
             .ToArrayAsync(cancellation);
         IReadOnlyDictionary<Guid, string> names = await PersonNames.OfAsync(
             records,
-            [
-                found.Examination.SignedById,
-                found.Examination.EnteredById,
-                .. versions.Select(version => (Guid?)version.PersonId),
-            ],
+            [found.Examination.SignedById, found.Examination.EnteredById, .. versions.Select(version => (Guid?)version.PersonId)],
             cancellation
         );
         ExaminationContent content = ExaminationStore.ContentOf(found.Examination, readings);

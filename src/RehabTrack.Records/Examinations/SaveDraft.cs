@@ -59,10 +59,7 @@ public sealed class SaveDraft(RecordsAccess access) : Command<SaveDraftInput, Sa
             .ToArrayAsync(cancellation);
         return Outcome<SavedDraft>.Of(
             new SavedDraft(draft.Id, draft.Version, ids),
-            [
-                .. ExaminationRules.Check(input.Content, birth, session.Today),
-                .. ExaminationRules.Cautions(input.Content),
-            ]
+            [.. ExaminationRules.Check(input.Content, birth, session.Today), .. ExaminationRules.Cautions(input.Content)]
         );
     }
 }

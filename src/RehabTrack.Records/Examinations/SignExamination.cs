@@ -51,10 +51,7 @@ public sealed class SignExamination(RecordsAccess access) : Command<RecordInput,
             return problems;
         }
 
-        ExaminationContent signed = content with
-        {
-            Readings = [.. content.Readings.Where(row => ExaminationRules.IsRead(row.Values))],
-        };
+        ExaminationContent signed = content with { Readings = [.. content.Readings.Where(row => ExaminationRules.IsRead(row.Values))] };
         ExaminationStore.Apply(session, draft, readings, signed);
         draft.State = draft.OutsidePractice is null ? ExaminationState.Signed : ExaminationState.Outside;
         draft.SignedAt = session.Now;

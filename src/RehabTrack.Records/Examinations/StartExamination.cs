@@ -33,9 +33,7 @@ public sealed class StartExamination(RecordsAccess access) : Command<StartExamin
 
         ExaminationRecord? last = await records
             .Examinations.AsNoTracking()
-            .Where(record =>
-                record.CaseId == input.CaseId && record.ArchivedAt == null && record.State != ExaminationState.Draft
-            )
+            .Where(record => record.CaseId == input.CaseId && record.ArchivedAt == null && record.State != ExaminationState.Draft)
             .OrderByDescending(record => record.Date)
             .ThenByDescending(record => record.Id)
             .FirstOrDefaultAsync(cancellation);

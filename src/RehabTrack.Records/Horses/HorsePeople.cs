@@ -32,7 +32,5 @@ internal static class HorsePeople
 
     /// <summary>The horses a person stands beside today.</summary>
     public static IQueryable<HorseRecord> Own(RecordsContext records, IQueryable<HorseRecord> horses, Guid personId) =>
-        horses.Where(horse =>
-            records.HorseLinks.Any(link => link.HorseId == horse.Id && link.PersonId == personId && link.Until == null)
-        );
+        horses.Where(horse => records.HorseLinks.Any(link => link.HorseId == horse.Id && link.PersonId == personId && link.Until == null));
 }

@@ -7,11 +7,4 @@ namespace RehabTrack.Records.Horses;
 /// <param name="Mail">Mail; null when not given.</param>
 /// <param name="Relation">What the person is to the horse.</param>
 /// <param name="From">Since when.</param>
-public sealed record HorsePersonView(
-    Guid PersonId,
-    string Name,
-    string? Phone,
-    string? Mail,
-    HorseRelation Relation,
-    DateOnly From
-);
+public sealed record HorsePersonView(Guid PersonId, string Name, string? Phone, string? Mail, HorseRelation Relation, DateOnly From);

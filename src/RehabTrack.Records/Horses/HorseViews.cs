@@ -28,9 +28,7 @@ internal static class HorseViews
             ? await records.Yards.AsNoTracking().FirstOrDefaultAsync(record => record.Id == yardId, cancellation)
             : null;
         ILookup<Guid, HorsePersonView>? people = own ? null : await HorsePeople.OfHorsesAsync(records, [horseId], cancellation);
-        ILookup<Guid, CaseRow>? cases = own
-            ? null
-            : await CaseRowQueries.OfHorsesAsync(session, [horseId], onlyOpen: false, cancellation);
+        ILookup<Guid, CaseRow>? cases = own ? null : await CaseRowQueries.OfHorsesAsync(session, [horseId], onlyOpen: false, cancellation);
         return new HorseView
         {
             Id = horse.Id,

@@ -133,13 +133,7 @@ public sealed class SaveHorse(RecordsAccess access) : Command<SaveHorseInput, Sa
         return new Saved(horse.Id, horse.Version);
     }
 
-    private static void Relate(
-        RecordsSession session,
-        Guid horseId,
-        List<HorseLinkRecord> links,
-        HorseRelation relation,
-        Guid? personId
-    )
+    private static void Relate(RecordsSession session, Guid horseId, List<HorseLinkRecord> links, HorseRelation relation, Guid? personId)
     {
         foreach (HorseLinkRecord gone in links.Where(link => link.Relation == relation && link.PersonId != personId))
         {

@@ -73,8 +73,7 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
         };
     }
 
-    private static bool IsWritten(EntityEntry entry) =>
-        entry.State is EntityState.Added or EntityState.Modified or EntityState.Deleted;
+    private static bool IsWritten(EntityEntry entry) => entry.State is EntityState.Added or EntityState.Modified or EntityState.Deleted;
 
     private static string Kind(KeptRecord kept) => kept.GetType().Name[..^"Record".Length];
 

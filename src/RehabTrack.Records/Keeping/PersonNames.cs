@@ -20,5 +20,6 @@ internal static class PersonNames
                 .ToDictionaryAsync(person => person.Id, person => person.Name, cancellation);
     }
 
-    public static string? Name(IReadOnlyDictionary<Guid, string> names, Guid? id) => id is { } known ? names.GetValueOrDefault(known) : null;
+    public static string? Name(IReadOnlyDictionary<Guid, string> names, Guid? id) =>
+        id is { } known ? names.GetValueOrDefault(known) : null;
 }

@@ -110,11 +110,7 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
             Keep(injury, "Case");
             injury.HasQueryFilter(record => record.PracticeId == PracticeId);
             injury.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
-            injury
-                .HasOne<PersonRecord>()
-                .WithMany()
-                .HasForeignKey(record => record.ResponsibleVetId)
-                .OnDelete(DeleteBehavior.Restrict);
+            injury.HasOne<PersonRecord>().WithMany().HasForeignKey(record => record.ResponsibleVetId).OnDelete(DeleteBehavior.Restrict);
             injury.HasIndex(record => new { record.PracticeId, record.ImportLabel });
         });
         modelBuilder.Entity<ExaminationRecord>(examination =>
@@ -130,22 +126,14 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
             reading.ToTable("Reading").HasKey(record => record.Id);
             reading.Property(record => record.Id).ValueGeneratedNever();
             reading.HasQueryFilter(record => record.PracticeId == PracticeId);
-            reading
-                .HasOne<ExaminationRecord>()
-                .WithMany()
-                .HasForeignKey(record => record.ExaminationId)
-                .OnDelete(DeleteBehavior.Restrict);
+            reading.HasOne<ExaminationRecord>().WithMany().HasForeignKey(record => record.ExaminationId).OnDelete(DeleteBehavior.Restrict);
         });
         modelBuilder.Entity<ExaminationVersionRecord>(version =>
         {
             version.ToTable("ExaminationVersion").HasKey(record => record.Id);
             version.Property(record => record.Id).ValueGeneratedNever();
             version.HasQueryFilter(record => record.PracticeId == PracticeId);
-            version
-                .HasOne<ExaminationRecord>()
-                .WithMany()
-                .HasForeignKey(record => record.ExaminationId)
-                .OnDelete(DeleteBehavior.Restrict);
+            version.HasOne<ExaminationRecord>().WithMany().HasForeignKey(record => record.ExaminationId).OnDelete(DeleteBehavior.Restrict);
             version.HasIndex(record => new { record.ExaminationId, record.Number }).IsUnique();
         });
         modelBuilder.Entity<LinkWordRecord>(word =>
@@ -188,7 +176,12 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
                 .WithOne()
                 .HasForeignKey<CaseSummaryRecord>(record => record.CaseId)
                 .OnDelete(DeleteBehavior.Restrict);
-            summary.HasIndex(record => new { record.PracticeId, record.LookRank, record.LastExamination });
+            summary.HasIndex(record => new
+            {
+                record.PracticeId,
+                record.LookRank,
+                record.LastExamination,
+            });
             summary.HasIndex(record => new { record.PracticeId, record.LastSigned });
         });
     }

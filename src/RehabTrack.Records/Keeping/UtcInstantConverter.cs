@@ -7,7 +7,5 @@ internal sealed class UtcInstantConverter()
     : ValueConverter<DateTime, DateTime>(instant => Utc(instant), stored => DateTime.SpecifyKind(stored, DateTimeKind.Utc))
 {
     private static DateTime Utc(DateTime instant) =>
-        instant.Kind == DateTimeKind.Utc
-            ? instant
-            : throw new InvalidOperationException("An instant must be UTC before it is written.");
+        instant.Kind == DateTimeKind.Utc ? instant : throw new InvalidOperationException("An instant must be UTC before it is written.");
 }

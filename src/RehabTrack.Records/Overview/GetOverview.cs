@@ -29,13 +29,9 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
         DateOnly dueSoon = dueToday.AddDays(SoonDays);
         IQueryable<CaseSummaryRecord> summaries = records.CaseSummaries.AsNoTracking();
         IQueryable<CaseSummaryRecord> overdue = summaries.Where(summary => summary.LastSigned < dueToday);
-        IQueryable<CaseSummaryRecord> soon = summaries.Where(summary =>
-            summary.LastSigned >= dueToday && summary.LastSigned <= dueSoon
-        );
+        IQueryable<CaseSummaryRecord> soon = summaries.Where(summary => summary.LastSigned >= dueToday && summary.LastSigned <= dueSoon);
         IQueryable<CaseSummaryRecord> look = summaries.Where(summary => summary.LookRank > 0);
-        IQueryable<CaseSummaryRecord> history = summaries.Where(summary =>
-            summary.LastSigned == null && summary.ExaminationCount > 0
-        );
+        IQueryable<CaseSummaryRecord> history = summaries.Where(summary => summary.LastSigned == null && summary.ExaminationCount > 0);
         return new OverviewView
         {
             PracticeName = session.Practice.Name,
@@ -65,11 +61,8 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
             && records.Horses.Any(horse => horse.Id == injury.HorseId && horse.ArchivedAt == null)
         );
 
-    private static Task<int> CountAsync(
-        RecordsContext records,
-        IQueryable<CaseSummaryRecord> summaries,
-        CancellationToken cancellation
-    ) => summaries.CountAsync(summary => Open(records).Any(injury => injury.Id == summary.CaseId), cancellation);
+    private static Task<int> CountAsync(RecordsContext records, IQueryable<CaseSummaryRecord> summaries, CancellationToken cancellation) =>
+        summaries.CountAsync(summary => Open(records).Any(injury => injury.Id == summary.CaseId), cancellation);
 
     private static async Task<IReadOnlyList<OverviewRow>> RowsAsync(
         RecordsSession session,
@@ -113,11 +106,7 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
             join horse in records.Horses on injury.HorseId equals horse.Id
             join entered in records.People on draft.EnteredById equals entered.Id into people
             from person in people.DefaultIfEmpty()
-            where
-                draft.State == ExaminationState.Draft
-                && draft.ArchivedAt == null
-                && injury.ArchivedAt == null
-                && horse.ArchivedAt == null
+            where draft.State == ExaminationState.Draft && draft.ArchivedAt == null && injury.ArchivedAt == null && horse.ArchivedAt == null
             orderby draft.WrittenAt descending
             select new DraftRow(
                 draft.Id,

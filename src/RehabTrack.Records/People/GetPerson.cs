@@ -8,11 +8,7 @@ public sealed class GetPerson(RecordsAccess access) : UseCase<Guid, PersonView>(
 {
     private protected override Right Right => Right.SeePeople;
 
-    private protected override async Task<Outcome<PersonView>> RunAsync(
-        RecordsSession session,
-        Guid input,
-        CancellationToken cancellation
-    )
+    private protected override async Task<Outcome<PersonView>> RunAsync(RecordsSession session, Guid input, CancellationToken cancellation)
     {
         IReadOnlyList<PersonView> found = await PeopleViews.OfAsync(
             session.Records,

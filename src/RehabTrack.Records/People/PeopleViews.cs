@@ -26,10 +26,7 @@ internal static class PeopleViews
                 link.Relation,
             }
         ).ToArrayAsync(cancellation);
-        ILookup<Guid, PersonHorse> byPerson = horses.ToLookup(
-            row => row.PersonId,
-            row => new PersonHorse(row.Id, row.Name, row.Relation)
-        );
+        ILookup<Guid, PersonHorse> byPerson = horses.ToLookup(row => row.PersonId, row => new PersonHorse(row.Id, row.Name, row.Relation));
         return [.. found.Select(person => Of(person, [.. byPerson[person.Id]]))];
     }
 

@@ -27,10 +27,7 @@ public sealed class SavePerson(RecordsAccess access) : Command<SavePersonInput, 
         PersonRecord? person = null;
         if (input.Id is { } id)
         {
-            person = await session.Records.People.FirstOrDefaultAsync(
-                record => record.Id == id && record.ArchivedAt == null,
-                cancellation
-            );
+            person = await session.Records.People.FirstOrDefaultAsync(record => record.Id == id && record.ArchivedAt == null, cancellation);
             if (person is null)
             {
                 return RecordProblems.NotFound("person");

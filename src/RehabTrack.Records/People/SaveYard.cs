@@ -28,10 +28,7 @@ public sealed class SaveYard(RecordsAccess access) : Command<SaveYardInput, Save
         YardRecord? yard;
         if (input.Id is { } id)
         {
-            yard = await session.Records.Yards.FirstOrDefaultAsync(
-                record => record.Id == id && record.ArchivedAt == null,
-                cancellation
-            );
+            yard = await session.Records.Yards.FirstOrDefaultAsync(record => record.Id == id && record.ArchivedAt == null, cancellation);
             if (yard is null)
             {
                 return RecordProblems.NotFound("yard");

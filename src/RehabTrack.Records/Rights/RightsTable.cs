@@ -12,9 +12,7 @@ public static class RightsTable
             Role.Assistant => right is Right.SignExaminations or Right.ChangeLinks or Right.ChangePractice or Right.ChangeStaff
                 ? Reach.None
                 : Reach.Practice,
-            Role.Trainer or Role.Owner or Role.ReferringVet => right is Right.SeePractice or Right.SeeHorses
-                ? Reach.OwnHorses
-                : Reach.None,
+            Role.Trainer or Role.Owner or Role.ReferringVet => right is Right.SeePractice or Right.SeeHorses ? Reach.OwnHorses : Reach.None,
         };
 
     /// <summary>Whether the role belongs to those who work in the practice.</summary>

@@ -75,11 +75,7 @@ public abstract class Command<TInput, TResult> : UseCase<TInput, TResult>
         }
     }
 
-    private protected abstract Task<Outcome<TResult>> WriteAsync(
-        RecordsSession session,
-        TInput input,
-        CancellationToken cancellation
-    );
+    private protected abstract Task<Outcome<TResult>> WriteAsync(RecordsSession session, TInput input, CancellationToken cancellation);
 
     private protected sealed override Writer? WriterOf(Actor actor, TInput input, DateTime now) =>
         input is null ? null : new Writer(actor.PersonId, now, input.CommandId, GetType().Name);

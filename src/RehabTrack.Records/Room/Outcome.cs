@@ -46,7 +46,5 @@ public sealed record Outcome<T>
     internal static Outcome<T> Of(T value, IReadOnlyList<Problem> cautions) => new(value, [], cautions);
 
     internal static Outcome<T> Failed(IReadOnlyList<Problem> problems) =>
-        problems.Count > 0
-            ? new(default, problems, [])
-            : throw new ArgumentException("A failure needs a problem.", nameof(problems));
+        problems.Count > 0 ? new(default, problems, []) : throw new ArgumentException("A failure needs a problem.", nameof(problems));
 }

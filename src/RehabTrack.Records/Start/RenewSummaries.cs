@@ -1,7 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Storage;
 using RehabTrack.Rechecks.Analysis;
-using RehabTrack.Rechecks.Exams;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Room;
@@ -28,7 +27,6 @@ public sealed class RenewSummaries(RecordsAccess access)
         {
             AnalysisSettings settings = SettingsStore.Of(practice);
             string hash = SettingsStore.Hash(SettingsStore.Write(settings));
-            string engine = EngineVersion(settings);
             while (true)
             {
                 DateTime now = access.Now;
@@ -37,7 +35,9 @@ public sealed class RenewSummaries(RecordsAccess access)
                     .Cases.Where(injury =>
                         injury.ArchivedAt == null
                         && !records.CaseSummaries.Any(summary =>
-                            summary.CaseId == injury.Id && summary.EngineVersion == engine && summary.SettingsHash == hash
+                            summary.CaseId == injury.Id
+                            && summary.EngineVersion == CaseAnalyser.EngineVersion
+                            && summary.SettingsHash == hash
                         )
                     )
                     .OrderBy(injury => injury.Id)
@@ -71,8 +71,4 @@ public sealed class RenewSummaries(RecordsAccess access)
 
         return renewed;
     }
-
-    /// <summary>The engine says its version with any analysis, also of nothing.</summary>
-    private static string EngineVersion(AnalysisSettings settings) =>
-        CaseAnalyser.Analyse(new CaseCourse { Id = "", Examinations = [] }, [], settings, DateOnly.MinValue).EngineVersion;
 }

@@ -19,7 +19,11 @@ public sealed class SignInDoor(RecordsAccess access)
         return
         [
             .. people
-                .OrderBy(person => person.Role == Role.Vet ? 0 : RightsTable.IsStaff(person.Role) ? 1 : 2)
+                .OrderBy(person =>
+                    person.Role == Role.Vet ? 0
+                    : RightsTable.IsStaff(person.Role) ? 1
+                    : 2
+                )
                 .ThenBy(person => person.Role)
                 .ThenBy(person => person.FoldedName, StringComparer.Ordinal)
                 .Select(Of),
@@ -30,9 +34,7 @@ public sealed class SignInDoor(RecordsAccess access)
     public async Task<Actor?> FindAsync(Guid personId, CancellationToken cancellation = default)
     {
         await using RecordsContext records = await access.OpenAsync(Guid.Empty, null, cancellation);
-        return await MaySignIn(records).FirstOrDefaultAsync(person => person.Id == personId, cancellation) is { } found
-            ? Of(found)
-            : null;
+        return await MaySignIn(records).FirstOrDefaultAsync(person => person.Id == personId, cancellation) is { } found ? Of(found) : null;
     }
 
     private static IQueryable<PersonRecord> MaySignIn(RecordsContext records) =>

@@ -1,0 +1,94 @@
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Time.Testing;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+using RehabTrack.Records.Sqlite;
+using RehabTrack.Records.Start;
+
+namespace RehabTrack.Records.Tests.House;
+
+/// <summary>A practice on a real database file in a folder of its own, at a time that stands still until it is moved.</summary>
+internal sealed class RecordsHouse : IAsyncDisposable
+{
+    private readonly ServiceProvider services;
+    private readonly bool keepFolder;
+
+    private RecordsHouse(ServiceProvider services, string folder, FakeTimeProvider time, bool keepFolder)
+    {
+        this.services = services;
+        this.keepFolder = keepFolder;
+        Folder = folder;
+        Time = time;
+    }
+
+    public string Folder { get; }
+
+    public FakeTimeProvider Time { get; }
+
+    public Actor Vet { get; private set; } = null!;
+
+    public string Database => Path.Combine(Folder, DataFolder.DatabaseName);
+
+    public static async Task<RecordsHouse> BuildAsync(string? folder = null)
+    {
+        RecordsHouse house = Closed(folder);
+        await house.Get<SqliteStart>().RunAsync();
+        house.Vet = await house
+            .Get<EnsureLocalPractice>()
+            .RunAsync(new LocalPractice("Hollin Down Horse Practice", "Edda Marrow", "Europe/Vienna", "en"));
+        return house;
+    }
+
+    /// <summary>The services on a folder, before anything was started.</summary>
+    public static RecordsHouse Closed(string? folder = null)
+    {
+        string path = folder ?? Directory.CreateTempSubdirectory("rehabtrack-records-").FullName;
+        FakeTimeProvider time = new(new DateTimeOffset(2026, 11, 24, 9, 0, 0, TimeSpan.Zero));
+        ServiceCollection registered = new();
+        registered.AddSingleton<TimeProvider>(time);
+        registered.AddRecords();
+        registered.AddSqliteRecords(path);
+        return new RecordsHouse(registered.BuildServiceProvider(), path, time, folder is not null);
+    }
+
+    public T Get<T>()
+        where T : notnull => services.GetRequiredService<T>();
+
+    public object Get(Type type) => services.GetRequiredService(type);
+
+    /// <summary>Looks straight into the tables of a practice.</summary>
+    public async Task<T> LookAsync<T>(Func<RecordsContext, Task<T>> look, Guid? practiceId = null)
+    {
+        await using RecordsContext records = await Get<RecordsAccess>().OpenAsync(practiceId ?? Vet.PracticeId, null, default);
+        return await look(records);
+    }
+
+    /// <summary>A second practice in the same database, with a vet of its own.</summary>
+    public Task<Actor> FoundSecondPracticeAsync() =>
+        FoundPractice.RunAsync(
+            Get<RecordsAccess>(),
+            new FoundPractice.Founding(
+                Guid.NewGuid(),
+                "Test",
+                "Other Shore Equine",
+                null,
+                "Europe/London",
+                "en",
+                "Runa Tolland",
+                null,
+                null
+            ),
+            default
+        );
+
+    public async ValueTask DisposeAsync()
+    {
+        await services.DisposeAsync();
+        Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
+        if (!keepFolder)
+        {
+            Directory.Delete(Folder, recursive: true);
+        }
+    }
+}
