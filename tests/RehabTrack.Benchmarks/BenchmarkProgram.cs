@@ -1,10 +1,40 @@
-using BenchmarkDotNet.Running;
+using System.Globalization;
+using RehabTrack.Benchmarks.Measuring;
+using RehabTrack.Benchmarks.Scenes;
 
 namespace RehabTrack.Benchmarks;
 
-/// <summary>Runs the benchmarks chosen on the command line.</summary>
+/// <summary>
+/// Measures the program against baselines in the same run and prints the ratios as a table. <c>short</c> takes a few minutes; without
+/// it every measurement takes longer. Another word runs the scenes whose name holds it.
+/// </summary>
 public static class BenchmarkProgram
 {
     /// <summary>Entry point.</summary>
-    public static void Main(string[] args) => BenchmarkSwitcher.FromAssembly(typeof(BenchmarkProgram).Assembly).Run(args);
+    public static async Task<int> Main(string[] args)
+    {
+        bool isShort = args.Contains("short", StringComparer.OrdinalIgnoreCase);
+        string[] wanted = [.. args.Where(word => !word.Equals("short", StringComparison.OrdinalIgnoreCase))];
+        IScene[] scenes = [new OneCase()];
+        Console.WriteLine("| what | against | ratio | spread |");
+        Console.WriteLine("| --- | --- | --- | --- |");
+        foreach (
+            IScene scene in scenes.Where(scene =>
+                wanted.Length == 0 || wanted.Any(word => scene.Name.Contains(word, StringComparison.OrdinalIgnoreCase))
+            )
+        )
+        {
+            await foreach (Ratio ratio in scene.MeasureAsync(isShort))
+            {
+                Console.WriteLine(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"| {ratio.What} | {ratio.Against} | {ratio.Median:G3} | {ratio.Lowest:G3}–{ratio.Highest:G3} |"
+                    )
+                );
+            }
+        }
+
+        return 0;
+    }
 }
