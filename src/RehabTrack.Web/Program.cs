@@ -1,3 +1,4 @@
+using RehabTrack.Web.Commands;
 using RehabTrack.Web.Hosting;
 
-return await StartUp.RunAsync(args);
+return args is ["analyse", ..] ? AnalyseCommand.Run(args[1..]) : await StartUp.RunAsync(args);

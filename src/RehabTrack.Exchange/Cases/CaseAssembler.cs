@@ -24,7 +24,22 @@ public static class CaseAssembler
     public static CaseAssembly Assemble(IReadOnlyList<SheetRow> rows, ExaminationState state = ExaminationState.History)
     {
         ArgumentNullException.ThrowIfNull(rows);
-        return new Work(rows, state).Run();
+        return rows.Count > Largest ? Refuse(rows[0].Case, [.. rows.Select(row => row.Row)]) : new Work(rows, state).Run();
+    }
+
+    /// <summary>The answer to a case that has too many rows to be one.</summary>
+    /// <param name="label">Its label.</param>
+    /// <param name="rows">The lines of its rows.</param>
+    public static CaseAssembly Refuse(string label, IReadOnlyList<int> rows)
+    {
+        ArgumentNullException.ThrowIfNull(rows);
+        Problem problem = new(
+            SheetColumns.Case,
+            "case-too-large",
+            rows.Count.ToString(CultureInfo.InvariantCulture),
+            Largest.ToString(CultureInfo.InvariantCulture)
+        );
+        return new CaseAssembly(null, [.. rows.Order().Select(row => new RejectedRow(row, SheetColumns.Case, label, problem))], []);
     }
 
     private sealed class Work
@@ -43,11 +58,6 @@ public static class CaseAssembler
         public CaseAssembly Run()
         {
             string label = _rows[0].Case;
-            if (_rows.Count > Largest)
-            {
-                Drop(_rows, SheetColumns.Case, "case-too-large", row => row.Case, _ => [Text(_rows.Count), Text(Largest)]);
-            }
-
             string? horse = Agree(SheetColumns.Horse, "case-disagrees", row => row.Horse, FoldedText.Of);
             string? chip = Agree(SheetColumns.Microchip, "case-disagrees", row => row.Microchip, text => text);
             DateOnly? birth = AgreeDate(ReadingFields.BirthDate, row => row.BirthDate);

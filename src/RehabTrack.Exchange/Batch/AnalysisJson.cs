@@ -1,0 +1,216 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using RehabTrack.Rechecks.Analysis;
+using RehabTrack.Rechecks.Anatomy;
+using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Findings;
+using RehabTrack.Rechecks.Healing;
+using RehabTrack.Rechecks.Linking;
+
+namespace RehabTrack.Exchange.Batch;
+
+/// <summary>Writes an analysis as JSON, with the names of <c>docs/analyse.md</c>. An unknown figure is null, never NaN.</summary>
+public static class AnalysisJson
+{
+    /// <summary>Version of the shape of the output; it rises when a name changes its meaning or goes.</summary>
+    public const int SchemaVersion = 1;
+
+    /// <summary>Writes a case.</summary>
+    /// <param name="json">The writer.</param>
+    /// <param name="file">The case as it was read.</param>
+    /// <param name="analysis">What the computation says of it.</param>
+    /// <param name="words">The sentences of findings.</param>
+    public static void WriteCase(Utf8JsonWriter json, CaseFile file, CaseAnalysis analysis, BatchWords words)
+    {
+        ArgumentNullException.ThrowIfNull(json);
+        ArgumentNullException.ThrowIfNull(file);
+        ArgumentNullException.ThrowIfNull(analysis);
+        ArgumentNullException.ThrowIfNull(words);
+        json.WriteStartObject();
+        json.WriteString("case", file.Label);
+        json.WriteString("horse", file.Horse.Name);
+        json.WriteString("limb", NullWhenEmpty(AnatomyCodes.Limbs.CodeOf(file.Course.Limb)));
+        json.WriteString("structure", NullWhenEmpty(AnatomyCodes.Structures.CodeOf(file.Course.Structure)));
+        json.WriteString("landmark", file.Course.Landmark is { } landmark ? AnatomyCodes.Landmarks.CodeOf(landmark) : null);
+        Date(json, "onsetDate", file.Course.Onset);
+        json.WriteStartArray("examinations");
+        foreach (ExaminationBurden burden in analysis.Burdens)
+        {
+            WriteExamination(json, burden, file.Course.Examinations.First(examination => Same(examination.Id, burden.ExaminationId)));
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("tracks");
+        foreach (Track track in analysis.Links.Tracks)
+        {
+            WriteTrack(json, track);
+        }
+
+        json.WriteEndArray();
+        json.WritePropertyName("trend");
+        WriteTrend(json, analysis.Trend);
+        json.WriteStartArray("lesions");
+        foreach (LesionTrend lesion in analysis.Lesions)
+        {
+            json.WriteStartObject();
+            json.WriteString("lesion", lesion.Lesion);
+            json.WriteString("part", AnatomyCodes.Parts.CodeOf(lesion.Part));
+            json.WritePropertyName("trend");
+            WriteTrend(json, lesion.Trend);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("findings");
+        foreach (Finding finding in analysis.Findings)
+        {
+            WriteFinding(json, finding, words);
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    /// <summary>The word of an enum member in the output: its name in lower case, words joined by hyphens.</summary>
+    /// <param name="member">The member.</param>
+    public static string WordOf(Enum member)
+    {
+        ArgumentNullException.ThrowIfNull(member);
+        StringBuilder word = new();
+        foreach (char letter in member.ToString())
+        {
+            if (char.IsUpper(letter) && word.Length > 0)
+            {
+                word.Append('-');
+            }
+
+            word.Append(char.ToLowerInvariant(letter));
+        }
+
+        return word.ToString();
+    }
+
+    private static void WriteExamination(Utf8JsonWriter json, ExaminationBurden burden, Examination examination)
+    {
+        json.WriteStartObject();
+        Date(json, "date", burden.Date);
+        json.WriteString("examination", examination.Name);
+        json.WriteString("stance", ExamCodes.Stances.CodeOf(examination.Stance));
+        json.WriteStartObject("burden");
+        Number(json, "volumeCm3", burden.Volume?.Value);
+        Number(json, "volumeStandardError", burden.VolumeStandardError?.Value);
+        json.WriteBoolean("volumeIsLowerBound", burden.VolumeIsLowerBound);
+        Number(json, "totalPercent", burden.TotalPercent?.Value);
+        json.WriteBoolean("levelsComplete", burden.LevelsComplete);
+        Number(json, "worstPercent", burden.WorstPercent?.Value);
+        Number(json, "worstLevelCm", burden.WorstLevel?.Value);
+        Number(json, "lesionLengthCm", burden.LesionLength?.Value);
+        Number(json, "echogenicitySum", burden.EchogenicitySum);
+        Number(json, "fibreAlignmentSum", burden.FibreAlignmentSum);
+        json.WriteString("severityScale", burden.Severity?.ScaleId);
+        Number(json, "severityClass", burden.Severity?.Class);
+        json.WriteStartArray("lesionTracksMissed");
+        foreach (string track in burden.LesionTracksMissed)
+        {
+            json.WriteStringValue(track);
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+        json.WriteEndObject();
+    }
+
+    private static void WriteTrack(Utf8JsonWriter json, Track track)
+    {
+        json.WriteStartObject();
+        json.WriteString("track", track.Id);
+        json.WriteString("part", AnatomyCodes.Parts.CodeOf(track.Part));
+        Number(json, "consensusLevelCm", track.ConsensusLevel.Value);
+        json.WriteStartArray("readings");
+        foreach (TrackStep step in track.Steps)
+        {
+            foreach (
+                (int row, Reading reading) in step.Place.Readings.Select(reading => (RowOf(reading), reading)).OrderBy(pair => pair.Item1)
+            )
+            {
+                json.WriteStartObject();
+                json.WriteNumber("row", row);
+                Date(json, "examinationDate", step.Date);
+                Number(json, "levelCm", reading.Level.Value);
+                Number(json, "linkProbability", step.LinkProbability);
+                json.WriteBoolean("uncertain", step.Uncertain);
+                json.WriteEndObject();
+            }
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void WriteTrend(Utf8JsonWriter json, Trend trend)
+    {
+        json.WriteStartObject();
+        json.WriteString("measure", trend.Measure is { } measure ? WordOf(measure) : null);
+        WriteSlope(json, trend.Window);
+        json.WriteString("verdict", WordOf(trend.Verdict));
+        json.WriteString("reason", WordOf(trend.Reason));
+        json.WriteNumber("examinationsUsed", trend.Window?.Examinations ?? trend.Series.Count(point => point.InWindow));
+        Number(json, "changePercent", trend.ChangePercent);
+        Number(json, "detectableRisePercent", trend.DetectableRisePercent);
+        Number(json, "detectableFallPercent", trend.DetectableFallPercent);
+        Number(json, "moreExaminationsToSettle", trend.MoreExaminationsToSettle);
+        Date(json, "since", trend.Since);
+        json.WriteStartObject("course");
+        WriteSlope(json, trend.Course);
+        json.WriteNumber("examinationsUsed", trend.Course?.Examinations ?? trend.Series.Count(point => point.InTrend));
+        Number(json, "slopeLower95", trend.Course?.Lower95Log);
+        Number(json, "slopeUpper95", trend.Course?.Upper95Log);
+        json.WriteEndObject();
+        json.WriteEndObject();
+    }
+
+    private static void WriteSlope(Utf8JsonWriter json, SlopeFigures? slope)
+    {
+        Number(json, "slopeLogPer60Days", slope?.LogPer60Days);
+        Number(json, "standardError", slope?.StandardError);
+        Number(json, "ratePercentPer60Days", slope?.RatePercent);
+        Number(json, "lower95", slope?.Lower95Percent);
+        Number(json, "upper95", slope?.Upper95Percent);
+    }
+
+    private static void WriteFinding(Utf8JsonWriter json, Finding finding, BatchWords words)
+    {
+        json.WriteStartObject();
+        json.WriteString("kind", WordOf(finding.Kind));
+        json.WriteString("severity", WordOf(finding.Severity));
+        json.WriteString("message", words.OfFinding(finding));
+        Date(json, "date", finding.Date);
+        Number(json, "levelCm", finding.Level?.Value);
+        json.WriteString("track", finding.TrackId);
+        Number(json, "changePercent", finding.ChangePercent);
+        json.WriteBoolean("mayBeMeasurementError", finding.MayBeMeasurementError);
+        json.WriteEndObject();
+    }
+
+    private static int RowOf(Reading reading) => int.Parse(reading.Id, NumberStyles.None, CultureInfo.InvariantCulture);
+
+    private static void Number(Utf8JsonWriter json, string name, double? value)
+    {
+        if (value is { } known && double.IsFinite(known))
+        {
+            json.WriteNumber(name, known);
+        }
+        else
+        {
+            json.WriteNull(name);
+        }
+    }
+
+    private static void Date(Utf8JsonWriter json, string name, DateOnly? date) =>
+        json.WriteString(name, date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+
+    private static string? NullWhenEmpty(string text) => text.Length == 0 ? null : text;
+
+    private static bool Same(string left, string right) => string.Equals(left, right, StringComparison.Ordinal);
+}

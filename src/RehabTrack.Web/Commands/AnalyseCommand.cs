@@ -1,0 +1,180 @@
+using System.Globalization;
+using RehabTrack.Exchange.Batch;
+using RehabTrack.Rechecks.Analysis;
+using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Wording;
+
+namespace RehabTrack.Web.Commands;
+
+/// <summary>
+/// <c>analyse INPUT.csv --out OUTPUT.json [--settings FILE] [--as-of DATE]</c>: every case of a sheet as JSON. Touches no database and
+/// never reads the clock; messages go to standard error.
+/// </summary>
+public static class AnalyseCommand
+{
+    /// <summary>Exit code when the output was written.</summary>
+    public const int Done = 0;
+
+    /// <summary>Exit code when the input, the settings or the command line cannot be used as such.</summary>
+    public const int Refused = 2;
+
+    /// <summary>Exit code when it was interrupted.</summary>
+    public const int Interrupted = 130;
+
+    /// <summary>Runs the command; an interrupt from the keyboard cleans up and ends it.</summary>
+    /// <param name="words">What follows <c>analyse</c>.</param>
+    public static int Run(IReadOnlyList<string> words)
+    {
+        using CancellationTokenSource interrupt = new();
+        ConsoleCancelEventHandler handler = (_, pressed) =>
+        {
+            pressed.Cancel = true;
+            interrupt.Cancel();
+        };
+        Console.CancelKeyPress += handler;
+        try
+        {
+            return Run(words, Console.Error, interrupt.Token);
+        }
+        finally
+        {
+            Console.CancelKeyPress -= handler;
+        }
+    }
+
+    /// <summary>Runs the command.</summary>
+    /// <param name="words">What follows <c>analyse</c>.</param>
+    /// <param name="messages">Takes what a person is told.</param>
+    /// <param name="cancellation">Interrupts it.</param>
+    public static int Run(IReadOnlyList<string> words, TextWriter messages, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(messages);
+        if (AnalyseArguments.Parse(words, out string refusal) is not { } arguments)
+        {
+            messages.WriteLine(refusal);
+            return Refused;
+        }
+
+        try
+        {
+            return Analyse(arguments, messages, cancellation);
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            messages.WriteLine(exception.Message);
+            return Refused;
+        }
+        catch (OperationCanceledException)
+        {
+            messages.WriteLine(AnalyseTexts.Interrupted);
+            return Interrupted;
+        }
+    }
+
+    private static int Analyse(AnalyseArguments arguments, TextWriter messages, CancellationToken cancellation)
+    {
+        if (!File.Exists(arguments.Input))
+        {
+            return Tell(messages, [new Problem("", "file-not-found", arguments.Input)]);
+        }
+
+        string output = Path.GetFullPath(arguments.Output);
+        if (string.Equals(output, Path.GetFullPath(arguments.Input), StringComparison.Ordinal))
+        {
+            messages.WriteLine(AnalyseTexts.SameFile);
+            return Refused;
+        }
+
+        if (ReadSettings(arguments.Settings, messages) is not { } settings)
+        {
+            return Refused;
+        }
+
+        string spill = Directory.CreateTempSubdirectory("rehabtrack-").FullName;
+        string unfinished = $"{output}.unfinished-{Environment.ProcessId.ToString(CultureInfo.InvariantCulture)}";
+        try
+        {
+            BatchOutcome outcome;
+            using (FileStream input = new(arguments.Input, FileMode.Open, FileAccess.Read, FileShare.Read, 1 << 16))
+            using (FileStream written = new(unfinished, FileMode.Create, FileAccess.Write, FileShare.None, 1 << 16))
+            {
+                outcome = BatchAnalysis.Run(
+                    input,
+                    written,
+                    new BatchOptions
+                    {
+                        Settings = settings,
+                        AsOf = arguments.AsOf,
+                        SpillFolder = spill,
+                        Words = new BatchWords(problem => ProblemSentences.Of(problem), finding => FindingSentences.Of(finding)),
+                    },
+                    cancellation
+                );
+            }
+
+            if (outcome.FileProblem is { } problem)
+            {
+                return Tell(messages, [problem]);
+            }
+
+            File.Move(unfinished, output, overwrite: true);
+            Report(messages, outcome, arguments.Output);
+            return Done;
+        }
+        finally
+        {
+            File.Delete(unfinished);
+            Directory.Delete(spill, recursive: true);
+        }
+    }
+
+    private static AnalysisSettings? ReadSettings(string? path, TextWriter messages)
+    {
+        if (path is null)
+        {
+            return new AnalysisSettings();
+        }
+
+        if (!File.Exists(path))
+        {
+            Tell(messages, [new Problem("", "file-not-found", path)]);
+            return null;
+        }
+
+        SettingsReading reading = SettingsFile.Read(File.ReadAllBytes(path));
+        Tell(messages, reading.Problems);
+        return reading.Settings;
+    }
+
+    private static int Tell(TextWriter messages, IEnumerable<Problem> problems)
+    {
+        foreach (Problem problem in problems)
+        {
+            messages.WriteLine(ProblemSentences.Of(problem));
+        }
+
+        return Refused;
+    }
+
+    private static void Report(TextWriter messages, BatchOutcome outcome, string output)
+    {
+        Tell(messages, outcome.Cautions);
+        if (outcome.Rows == 0)
+        {
+            Tell(messages, [new Problem("", "no-rows")]);
+        }
+
+        messages.WriteLine(Text(AnalyseTexts.Summary, outcome.Rows, outcome.Accepted, outcome.Cases, output));
+        if (outcome.Rejected > 0)
+        {
+            messages.WriteLine(Text(AnalyseTexts.SomeRejected, outcome.Rejected));
+        }
+
+        if (outcome.AfterAsOf > 0)
+        {
+            messages.WriteLine(Text(AnalyseTexts.SomeAfterAsOf, outcome.AfterAsOf));
+        }
+    }
+
+    private static string Text(string text, params object[] arguments) => string.Format(TextCulture.Default, text, arguments);
+}
