@@ -118,7 +118,7 @@ public sealed class LadderDrawing
         {
             // The words may stand over the rules of the first column, never over its date.
             double room = _layout.Left + (_layout.Spacing / 2) - 48;
-            string[] lines = [Drawings.AxisBelow, .. LadderMarks.Wrapped(_words.Landmark(_course), room, size)];
+            string[] lines = [Drawings.AxisBelow, .. Svg.Wrapped(_words.Landmark(_course), room, size)];
             for (int i = 0; i < lines.Length; i++)
             {
                 scenery.Add(Svg.Text(4, first + ((size + 3) * i), lines[i], size, Palette.Soft));

@@ -18,7 +18,7 @@ internal static class LadderLegend
         double y = layout.Bottom + size + 4;
         if (items.Count > 0 && (layout.Phone || layout.Options.Straightened))
         {
-            foreach (string line in LadderMarks.Wrapped(axis, layout.Width - 8, size))
+            foreach (string line in Svg.Wrapped(axis, layout.Width - 8, size))
             {
                 legend.Add(Svg.Text(x, y, line, size, Palette.Soft));
                 y += size + 4;

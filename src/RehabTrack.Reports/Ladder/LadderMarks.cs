@@ -9,16 +9,6 @@ namespace RehabTrack.Reports.Ladder;
 /// <summary>The marks of a ladder, each drawn in one place only: in the picture and in its legend.</summary>
 internal static class LadderMarks
 {
-    public static XElement Containing(this XElement element, params ReadOnlySpan<object?> parts)
-    {
-        foreach (object? part in parts)
-        {
-            element.Add(part);
-        }
-
-        return element;
-    }
-
     public static XElement HatchPattern(string id) =>
         Svg.Of("pattern", ("id", id), ("width", 5), ("height", 5), ("patternUnits", "userSpaceOnUse"), ("patternTransform", "rotate(45)"))
             .Containing(Svg.Of("rect", ("width", 5), ("height", 5), ("fill", Palette.Limb)), Svg.Line(1, 0, 1, 5, Palette.Ink, 1.6));
@@ -283,25 +273,6 @@ internal static class LadderMarks
         }
 
         return text[..length] + "…";
-    }
-
-    /// <summary>Broken into lines at spaces; a word that is too long stands alone.</summary>
-    public static IReadOnlyList<string> Wrapped(string text, double room, double size)
-    {
-        List<string> lines = [];
-        foreach (string word in text.Split(' '))
-        {
-            if (lines.Count > 0 && Svg.WidthOf(lines[^1] + " " + word, size) <= room)
-            {
-                lines[^1] += " " + word;
-            }
-            else
-            {
-                lines.Add(word);
-            }
-        }
-
-        return lines;
     }
 
     private static XElement Line(LadderLink link, string path, string kind)

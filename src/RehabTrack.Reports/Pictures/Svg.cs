@@ -113,6 +113,35 @@ internal static class Svg
     /// <summary>The width of a text, near enough to keep labels apart.</summary>
     public static double WidthOf(string text, double size) => size * text.Sum(WidthOf);
 
+    /// <summary>Broken into lines at spaces; a word that is too long stands alone.</summary>
+    public static IReadOnlyList<string> Wrapped(string text, double room, double size)
+    {
+        List<string> lines = [];
+        foreach (string word in text.Split(' '))
+        {
+            if (lines.Count > 0 && WidthOf(lines[^1] + " " + word, size) <= room)
+            {
+                lines[^1] += " " + word;
+            }
+            else
+            {
+                lines.Add(word);
+            }
+        }
+
+        return lines;
+    }
+
+    public static XElement Containing(this XElement element, params ReadOnlySpan<object?> parts)
+    {
+        foreach (object? part in parts)
+        {
+            element.Add(part);
+        }
+
+        return element;
+    }
+
     private static double WidthOf(char character) =>
         character switch
         {

@@ -1,0 +1,37 @@
+using RehabTrack.Rechecks.Healing;
+
+namespace RehabTrack.Reports.Healing;
+
+/// <summary>The step from one point to the next, judged against the error of both.</summary>
+internal sealed record PointStep(SeriesPoint From, SeriesPoint To, bool InsideError)
+{
+    public double? ChangePercent => From.Value > 0 ? 100 * ((To.Value / From.Value) - 1) : null;
+
+    /// <summary>The steps of a series. The factor is that of neighbouring examinations, for as many rechecks as there are.</summary>
+    public static IReadOnlyList<PointStep> Of(IReadOnlyList<SeriesPoint> series)
+    {
+        if (series.Count < 2)
+        {
+            return [];
+        }
+
+        double factor = ComparisonFactors.Neighbouring(series.Count - 1) / ComparisonFactors.Single;
+        return
+        [
+            .. series.Zip(
+                series.Skip(1),
+                (from, to) =>
+                {
+                    bool up = to.Value > from.Value;
+                    double first = up ? from.Upper95 - from.Value : from.Value - from.Lower95;
+                    double second = up ? to.Value - to.Lower95 : to.Upper95 - to.Value;
+                    return new PointStep(
+                        from,
+                        to,
+                        Math.Abs(to.Value - from.Value) <= factor * Math.Sqrt((first * first) + (second * second))
+                    );
+                }
+            ),
+        ];
+    }
+}
