@@ -4,9 +4,9 @@ namespace RehabTrack.Benchmarks.Measuring;
 public interface IScene
 {
     /// <summary>The word that picks it on the command line.</summary>
-    string Name { get; }
+    public string Name { get; }
 
     /// <summary>Measures.</summary>
     /// <param name="isShort">Fewer rounds.</param>
-    IAsyncEnumerable<Ratio> MeasureAsync(bool isShort);
+    public IAsyncEnumerable<Ratio> MeasureAsync(bool isShort);
 }
