@@ -6,7 +6,7 @@ public sealed partial class OnePublicTypeTests
 {
     [Fact]
     public void A_source_file_holds_one_public_type_and_is_named_after_it() =>
-        Assert.Empty(
+        Expect.None(
             Repository
                 .Files("src", ".cs")
                 .Where(path => !path.Contains("/Migrations/", StringComparison.Ordinal))
@@ -29,7 +29,7 @@ public sealed partial class OnePublicTypeTests
 
     [Fact]
     public void Private_helpers_and_generic_types_are_allowed() =>
-        Assert.Empty(
+        Expect.None(
             Violations(
                 "src/Horse.cs",
                 "namespace A;\n\npublic sealed class Horse<T>\n{\n    public enum Gait { }\n}\n\ninternal sealed class Foal;\n"

@@ -45,15 +45,15 @@ public sealed partial class RepositoryTests
     ];
 
     [Fact]
-    public void No_file_names_a_host_on_the_network() => Assert.Empty(Find(line => HostsIn(line).Except(KnownHosts).Where(IsReal)));
+    public void No_file_names_a_host_on_the_network() => Expect.None(Find(line => HostsIn(line).Except(KnownHosts).Where(IsReal)));
 
     [Fact]
     public void No_file_names_a_folder_of_the_machine_it_was_written_on() =>
-        Assert.Empty(Find(line => MachineFolder().Matches(line).Select(match => match.Value)));
+        Expect.None(Find(line => MachineFolder().Matches(line).Select(match => match.Value)));
 
     [Fact]
     public void No_file_marks_unfinished_work() =>
-        Assert.Empty(Find(line => Unfinished.Where(word => line.Contains(word, StringComparison.Ordinal))));
+        Expect.None(Find(line => Unfinished.Where(word => line.Contains(word, StringComparison.Ordinal))));
 
     [Fact]
     public void A_planted_host_and_a_planted_folder_are_found()
@@ -67,6 +67,8 @@ public sealed partial class RepositoryTests
     private static IEnumerable<string> Find(Func<string, IEnumerable<string>> search) =>
         Endings
             .SelectMany(ending => Repository.Files(".", ending))
+            // The licence of a font is another's text.
+            .Where(path => !Path.GetFileName(path).Contains("LICENSE", StringComparison.Ordinal))
             .SelectMany(path => Repository.Read(path).Split('\n').SelectMany(search).Select(found => $"{path}: {found}"));
 
     private static IEnumerable<string> HostsIn(string line) => Address().Matches(line).Select(match => match.Groups[1].Value);

@@ -17,7 +17,7 @@ public sealed class AssemblyEdgeTests
     {
         using AssemblyDefinition assembly = Assemblies.Load(project);
 
-        Assert.Empty(Violations(assembly));
+        Expect.None(Violations(assembly));
     }
 
     [Theory]
@@ -29,7 +29,7 @@ public sealed class AssemblyEdgeTests
         IEnumerable<string> referred = file.Descendants("ProjectReference")
             .Select(reference => Path.GetFileNameWithoutExtension(((string)reference.Attribute("Include")!).Replace('\\', '/')));
 
-        Assert.Empty(referred.Except(AllowedEdges.OfAssemblies[project]));
+        Expect.None(referred.Except(AllowedEdges.OfAssemblies[project]));
     }
 
     [Fact]

@@ -25,7 +25,7 @@ public sealed class HeartFolderTests
                 !Repository.Read(path).Contains($"namespace {string.Join('.', path.Split('/')[1..^1])};", StringComparison.Ordinal)
             );
 
-        Assert.Empty(strays);
+        Expect.None(strays);
     }
 
     [Fact]
@@ -33,7 +33,7 @@ public sealed class HeartFolderTests
     {
         using AssemblyDefinition heart = Assemblies.Load(Assemblies.Heart);
 
-        Assert.Empty(Violations(heart));
+        Expect.None(Violations(heart));
     }
 
     [Fact]

@@ -10,7 +10,7 @@ public sealed class LiteralTests
     {
         using AssemblyDefinition web = Assemblies.Load("RehabTrack.Web");
 
-        Assert.Empty(Components(web).SelectMany(PageTexts.LiteralsOf));
+        Expect.None(Components(web).SelectMany(PageTexts.LiteralsOf));
     }
 
     [Fact]
@@ -23,7 +23,7 @@ public sealed class LiteralTests
             .Select(path => Path.GetFileNameWithoutExtension(path))
             .Where(name => name != "_Imports");
 
-        Assert.Empty(files.Except(Components(web).Select(type => type.Name.Split('`')[0])));
+        Expect.None(files.Except(Components(web).Select(type => type.Name.Split('`')[0])));
     }
 
     [Fact]
@@ -50,7 +50,7 @@ public sealed class LiteralTests
     {
         using AssemblyDefinition tests = Assemblies.Load("RehabTrack.Architecture.Tests");
 
-        Assert.Empty(PageTexts.LiteralsOf(Component(tests, "Clean")));
+        Expect.None(PageTexts.LiteralsOf(Component(tests, "Clean")));
     }
 
     private static TypeDefinition Component(AssemblyDefinition assembly, string name) =>
