@@ -26,17 +26,20 @@ internal sealed class Consensus
 
     public int[] LesionReadings { get; private set; } = [];
 
+    /// <summary>How many more of the readings were taken before the examination left out than after it.</summary>
+    public int[] Earlier { get; private set; } = [];
+
     /// <summary>The number of other examinations that read this path where the track lies; at least the readings.</summary>
     public int[] Looks { get; private set; } = [];
 
-    /// <summary>Gathers the columns of a path without one examination; columns that only it stands on are left out.</summary>
+    /// <summary>Gathers the columns of a path without one examination, or of all for −1; columns that only it stands on are left out.</summary>
     public void Gather(CourseState state, int path, int without)
     {
         Columns.Clear();
         Resize(state.Columns[path].Count);
         foreach (TrackColumn column in state.Columns[path])
         {
-            if (column.Count > (column.Members[without] is null ? 0 : 1))
+            if (column.Count > (without < 0 || column.Members[without] is null ? 0 : 1))
             {
                 Add(state, path, without, column);
             }
@@ -63,6 +66,7 @@ internal sealed class Consensus
         Lesion = new double[count];
         LesionReadings = new int[count];
         Looks = new int[count];
+        Earlier = new int[count];
     }
 
     private void Add(CourseState state, int path, int without, TrackColumn column)
@@ -75,6 +79,7 @@ internal sealed class Consensus
         double lesion = 0;
         double lesionSize = 0;
         int readings = 0;
+        int earlier = 0;
         int ligaments = 0;
         int thicknesses = 0;
         int lesions = 0;
@@ -87,6 +92,7 @@ internal sealed class Consensus
 
             int e = place.Examination;
             readings++;
+            earlier += e < without ? 1 : -1;
             position += place.Level - state.Shift[e];
             if (!double.IsNaN(place.LogLigamentArea))
             {
@@ -110,6 +116,7 @@ internal sealed class Consensus
 
         Position[row] = position / readings;
         Readings[row] = readings;
+        Earlier[row] = earlier;
         LogLigamentArea[row] = ligaments > 0 ? ligament / ligaments : double.NaN;
         LigamentReadings[row] = ligaments;
         LogThickness[row] = thicknesses > 0 ? thickness / thicknesses : double.NaN;

@@ -7,6 +7,8 @@ namespace RehabTrack.Rechecks.Linking;
 internal sealed class CourseLinker(CourseState state, LinkingSettings settings)
 {
     private readonly ExaminationAligner _aligner = new(settings, state.PathCount);
+    private readonly LinkTerms _terms = new(settings);
+    private readonly Consensus _all = new();
     private readonly double[] _shiftVariance = new double[state.Examinations.Count];
 
     /// <summary>Finds the tracks.</summary>
@@ -187,7 +189,67 @@ internal sealed class CourseLinker(CourseState state, LinkingSettings settings)
     }
 
     /// <summary>Joins neighbouring tracks that no examination saw both of, when one place explains them better than two.</summary>
-    private bool Merge() => false;
+    private bool Merge()
+    {
+        bool merged = false;
+        for (int path = 0; path < state.PathCount; path++)
+        {
+            while (MergeBest(path))
+            {
+                merged = true;
+            }
+        }
+
+        return merged;
+    }
+
+    private bool MergeBest(int path)
+    {
+        List<TrackColumn> columns = state.Columns[path];
+        _all.Gather(state, path, -1);
+        int best = -1;
+        double bestOdds = 0;
+        for (int i = 0; i + 1 < columns.Count; i++)
+        {
+            if (!columns[i].Meets(columns[i + 1]) && !AreBroken(columns[i], columns[i + 1]))
+            {
+                double odds = _terms.LogOddsOfOne(_all, i, i + 1, state.Spacing[path]);
+                if (odds > bestOdds)
+                {
+                    (best, bestOdds) = (i, odds);
+                }
+            }
+        }
+
+        if (best < 0)
+        {
+            return false;
+        }
+
+        foreach (PlaceNode? place in columns[best + 1].Members)
+        {
+            if (place is not null)
+            {
+                columns[best].Add(place);
+            }
+        }
+
+        columns.RemoveAt(best + 1);
+        return true;
+    }
+
+    private bool AreBroken(TrackColumn first, TrackColumn second)
+    {
+        foreach (PlaceNode? place in second.Members)
+        {
+            if (place is not null && state.Pins.Forbids(first, place))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>Aligns an examination once more without moving its places, and keeps the probabilities.</summary>
     private void Judge(int e)

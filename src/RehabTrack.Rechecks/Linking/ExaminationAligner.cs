@@ -12,6 +12,7 @@ internal sealed class ExaminationAligner
 
     private readonly LinkingSettings _settings;
     private readonly ShiftGrid _grid;
+    private readonly LinkTerms _terms;
     private readonly List<Block> _blocks = [];
     private readonly double[] _logWeights;
     private readonly double[] _laneWeights;
@@ -32,6 +33,7 @@ internal sealed class ExaminationAligner
     {
         _settings = settings;
         _grid = new ShiftGrid(settings);
+        _terms = new LinkTerms(settings);
         _logWeights = new double[_grid.Lanes];
         _laneWeights = new double[_grid.Lanes];
         _predicted = new double[_grid.Changes.Length];
@@ -197,7 +199,7 @@ internal sealed class ExaminationAligner
             int row = block.Row + i;
             TrackColumn track = consensus.Columns[row];
             double variance = tapeVariance * (1 + (1.0 / consensus.Readings[row]));
-            double presence = LogPresence(consensus, row, state.Spacing[block.Path]) - (0.5 * Math.Log(2 * Math.PI * variance));
+            double presence = _terms.LogPresence(consensus, row, state.Spacing[block.Path]) - (0.5 * Math.Log(2 * Math.PI * variance));
             for (int j = 0; j < block.Columns; j++)
             {
                 PlaceNode place = places[block.Column + j];
@@ -208,7 +210,7 @@ internal sealed class ExaminationAligner
                     continue;
                 }
 
-                double constant = presence + LigamentTerm(consensus, row, place);
+                double constant = presence + _terms.Ligament(consensus, row, place, LigamentSize);
                 double distance = place.Level - consensus.Position[row] - priorShift;
                 for (int k = 0; k < _grid.Shifts.Length; k++)
                 {
@@ -222,58 +224,6 @@ internal sealed class ExaminationAligner
 
     /// <summary>What a pinned link weighs however far apart its places were read: a person's word does not drag the whole tape along.</summary>
     private const double PinnedFloor = 1e-3;
-
-    /// <summary>
-    /// Log odds that a track is read once more, over the density of levels that belong to no track yet. Tracks are lasting places, read
-    /// but for misses, or levels added once that hardly return; how often the others read it tells which.
-    /// </summary>
-    private double LogPresence(Consensus consensus, int row, double spacing)
-    {
-        int looks = consensus.Looks[row];
-        int readings = consensus.Readings[row];
-        double missed = _settings.MissedShare;
-        double lasting = Math.Pow(1 - missed, readings) * Math.Pow(missed, looks - readings);
-        double added = _settings.AddedShare * Math.Pow(_settings.AddedAgainShare, readings - 1);
-        double again = ((lasting * (1 - missed)) + (added * _settings.AddedAgainShare)) / (lasting + added);
-        double newcomers = (_settings.AddedShare + ((1 - missed) * Math.Pow(missed, looks))) / spacing;
-        return Math.Log(again / (1 - again) / newcomers);
-    }
-
-    private double LigamentTerm(Consensus consensus, int row, PlaceNode place)
-    {
-        if (consensus.LigamentReadings[row] > 0 && !double.IsNaN(place.LogLigamentArea))
-        {
-            return Agreement(
-                place.LogLigamentArea - LigamentSize - consensus.LogLigamentArea[row],
-                _settings.LogLigamentAreaStandardDeviation,
-                consensus.LigamentReadings[row],
-                _settings.LogLigamentAreaBackground,
-                _settings.LigamentPenaltyCap
-            );
-        }
-
-        return consensus.ThicknessReadings[row] > 0 && !double.IsNaN(place.LogThickness)
-            ? Agreement(
-                place.LogThickness - consensus.LogThickness[row],
-                _settings.LogThicknessStandardDeviation,
-                consensus.ThicknessReadings[row],
-                _settings.LogThicknessBackground,
-                _settings.LigamentPenaltyCap
-            )
-            : 0;
-    }
-
-    /// <summary>Log density of a difference between readings of one place over that between unrelated places.</summary>
-    private static double Agreement(double difference, double deviation, int readings, double background, double cap)
-    {
-        double variance = 0.5 * deviation * deviation * (1 + (1.0 / readings));
-        double backgroundVariance = background * background;
-        double square = difference * difference;
-        return Math.Max(
-            (0.5 * Math.Log(backgroundVariance / variance)) - (0.5 * square * ((1 / variance) - (1 / backgroundVariance))),
-            -cap
-        );
-    }
 
     /// <summary>What the lesion adds to the odds of each link, for each common change.</summary>
     private void FillFactors(CourseState state, int examination, Block block)
@@ -311,15 +261,7 @@ internal sealed class ExaminationAligner
                 for (int k = 0; k < changes; k++)
                 {
                     factors[(k * cells) + (i * block.Columns) + j] = Math.Exp(
-                        none
-                            ? _settings.NoLesionAgreement
-                            : Agreement(
-                                seen - _predicted[k],
-                                _settings.LogLesionAreaStandardDeviation,
-                                consensus.LesionReadings[row],
-                                _settings.LogLesionAreaBackground,
-                                _settings.LesionPenaltyCap
-                            )
+                        none ? _settings.NoLesionAgreement : _terms.Lesion(seen - _predicted[k], consensus.LesionReadings[row])
                     );
                 }
             }

@@ -49,6 +49,12 @@ public sealed record LinkingSettings
     /// <summary>The largest penalty of the ligament term.</summary>
     public double LigamentPenaltyCap { get; init; } = Table["ligamentPenaltyCap"];
 
+    /// <summary>
+    /// The largest penalty of the ligament term where the later reading is the larger: a swelling is a finding, it must not hide behind
+    /// a broken link.
+    /// </summary>
+    public double LigamentGrowthPenaltyCap { get; init; } = Table["ligamentGrowthPenaltyCap"];
+
     /// <summary>Prior SD of the common log change of the ligament area of an examination.</summary>
     public double CommonLigamentChangeStandardDeviation { get; init; } = Table["commonLigamentChangeStandardDeviation"];
 

@@ -13,32 +13,19 @@ public static class PlainAligner
     /// <param name="second">Levels of the second row, ascending, cm.</param>
     /// <param name="shift">How much larger the second row reads, cm.</param>
     /// <param name="settings">σ, the SD of the shift and the cost of a level without partner.</param>
-    public static PlainAlignment Align(
-        ReadOnlySpan<double> first,
-        ReadOnlySpan<double> second,
-        Centimetres shift,
-        LinkingSettings settings
-    )
+    public static PlainAlignment Align(ReadOnlySpan<double> first, ReadOnlySpan<double> second, Centimetres shift, LinkingSettings settings)
     {
         ArgumentNullException.ThrowIfNull(settings);
         double[] costs = new double[(first.Length + 1) * (second.Length + 1)];
         FillCosts(first, second, shift.Value, settings, costs);
-        return new PlainAlignment(
-            costs[^1] + ShiftCost(shift.Value, settings),
-            shift,
-            Trace(first, second, shift.Value, settings, costs)
-        );
+        return new PlainAlignment(costs[^1] + ShiftCost(shift.Value, settings), shift, Trace(first, second, shift.Value, settings, costs));
     }
 
     /// <summary>The cheapest alignment over the grid of shifts; the smaller shift wins a tie, then the negative one.</summary>
     /// <param name="first">Levels of the first row, ascending, cm.</param>
     /// <param name="second">Levels of the second row, ascending, cm.</param>
     /// <param name="settings">As for one shift, and the grid.</param>
-    public static PlainAlignment AlignOverShifts(
-        ReadOnlySpan<double> first,
-        ReadOnlySpan<double> second,
-        LinkingSettings settings
-    )
+    public static PlainAlignment AlignOverShifts(ReadOnlySpan<double> first, ReadOnlySpan<double> second, LinkingSettings settings)
     {
         ArgumentNullException.ThrowIfNull(settings);
         double[] costs = new double[(first.Length + 1) * (second.Length + 1)];
@@ -67,11 +54,7 @@ public static class PlainAligner
     /// <param name="second">Levels of the second row, ascending, cm.</param>
     /// <param name="settings">As for one shift, and the grid.</param>
     /// <returns>Probabilities, 0 to 1: index in the first row times the length of the second, plus index in the second.</returns>
-    public static IReadOnlyList<double> LinkProbabilities(
-        ReadOnlySpan<double> first,
-        ReadOnlySpan<double> second,
-        LinkingSettings settings
-    )
+    public static IReadOnlyList<double> LinkProbabilities(ReadOnlySpan<double> first, ReadOnlySpan<double> second, LinkingSettings settings)
     {
         ArgumentNullException.ThrowIfNull(settings);
         int shifts = (2 * GridHalf(settings)) + 1;
@@ -211,6 +194,5 @@ public static class PlainAligner
         return 0.5 * away * away;
     }
 
-    private static int GridHalf(LinkingSettings settings) =>
-        (int)Math.Round(settings.LargestShiftCm / settings.ShiftStepCm);
+    private static int GridHalf(LinkingSettings settings) => (int)Math.Round(settings.LargestShiftCm / settings.ShiftStepCm);
 }

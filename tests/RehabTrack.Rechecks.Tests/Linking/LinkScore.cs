@@ -12,6 +12,8 @@ public sealed class LinkScore
     private int _farFound;
     private int _farRight;
     private int _sure;
+    private int _struckTrue;
+    private int _struckRight;
     private int _sureRight;
 
     /// <summary>F1 over neighbouring examinations.</summary>
@@ -29,6 +31,9 @@ public sealed class LinkScore
 
     /// <summary>Share of links said at least .9 that are right.</summary>
     public double SureRight => (double)_sureRight / _sure;
+
+    /// <summary>Recall of the link of the struck place, from the second to the third examination.</summary>
+    public double StruckRecall => (double)_struckRight / _struckTrue;
 
     public double SureShare => (double)_sure / _found;
 
@@ -50,6 +55,7 @@ public sealed class LinkScore
         }
 
         _true += seen.Count(at => at.Item1 > 0 && seen.Contains((at.Item1 - 1, at.Item2)));
+        _struckTrue += seen.Contains((1, ligament.StruckPlace)) && seen.Contains((2, ligament.StruckPlace)) ? 1 : 0;
         _farTrue += seen.Count(at => at.Item1 == last && seen.Contains((0, at.Item2)));
         foreach (Track track in course.Tracks)
         {
@@ -66,6 +72,7 @@ public sealed class LinkScore
                     {
                         _found++;
                         _right += other.Place == step.Place ? 1 : 0;
+                        _struckRight += step.Examination == 2 && step.Place == ligament.StruckPlace && other.Place == step.Place ? 1 : 0;
                     }
 
                     if (step.Examination == last && other.Examination == 0)

@@ -21,6 +21,10 @@ public sealed class SimulatedLigament
     /// <summary>The true place of a reading; added levels have a number of their own.</summary>
     public int PlaceOf(string readingId) => _truth[readingId];
 
+    /// <summary>The place that a new lesion or a swelling strikes at the third examination.</summary>
+    public int StruckPlace { get; private init; }
+
+    /// <summary>The true shift of each examination, cm.</summary>
     public IReadOnlyList<double> Shifts { get; private init; } = [];
 
     public static SimulatedLigament Of(int seed, SimulatedRegime regime)
@@ -59,6 +63,7 @@ public sealed class SimulatedLigament
         double[] shifts = new double[regime.Examinations];
         double size = 1;
         int strangers = 1000;
+        int struck = -1;
         for (int e = 0; e < regime.Examinations; e++)
         {
             if (e > 0)
@@ -69,6 +74,14 @@ public sealed class SimulatedLigament
             shifts[e] = (2 * random.NextDouble()) - 1;
             double gain = 0.03 * Normal(random);
             List<(double Position, int Truth, double LogLigament, double Lesion)> read = [];
+            if (e == 2)
+            {
+                struck = Array.FindIndex(lesion, area => area < 0.05);
+                struck = struck < 0 ? count - 1 : struck;
+                lesion[struck] = regime.NewLesion ? 0.3 / size : lesion[struck];
+                logLigament[struck] += Math.Log(regime.Swelling);
+            }
+
             for (int i = 0; i < count; i++)
             {
                 lesion[i] *= e > 0 ? Math.Exp(0.1 * Normal(random)) : 1;
@@ -123,7 +136,7 @@ public sealed class SimulatedLigament
             );
         }
 
-        SimulatedLigament ligamentCourse = new(examinations) { Shifts = shifts };
+        SimulatedLigament ligamentCourse = new(examinations) { Shifts = shifts, StruckPlace = struck };
         foreach ((string id, int place) in truth)
         {
             ligamentCourse._truth[id] = place;

@@ -13,6 +13,12 @@ public sealed record SimulatedRegime(double SpacingCm, double Missed, double Add
     /// <summary>Whether the ligament area runs smoothly along the limb instead of differing from place to place.</summary>
     public bool SmoothAreas { get; init; }
 
+    /// <summary>Whether a place without lesion shows one of 0.3 cm² from the third examination on.</summary>
+    public bool NewLesion { get; init; }
+
+    /// <summary>Factor of the ligament area at one place from the third examination on.</summary>
+    public double Swelling { get; init; } = 1;
+
     /// <summary>Number of examinations.</summary>
     public int Examinations { get; init; } = 5;
 
