@@ -43,7 +43,7 @@ public sealed class HealingChart
     /// <param name="course">The case: its onset and target.</param>
     /// <param name="analysis">The analysis of the same course.</param>
     /// <param name="options">How it is drawn.</param>
-    public static HealingPicture Draw(CaseCourse course, CaseAnalysis analysis, HealingOptions options)
+    public static HealingChartPicture Draw(CaseCourse course, CaseAnalysis analysis, HealingOptions options)
     {
         ArgumentNullException.ThrowIfNull(course);
         ArgumentNullException.ThrowIfNull(analysis);
@@ -52,7 +52,7 @@ public sealed class HealingChart
         return chart._trend.Measure is { } measure && chart._trend.Series.Count > 0 ? chart.Draw(measure) : chart.Empty();
     }
 
-    private HealingPicture Empty()
+    private HealingChartPicture Empty()
     {
         double height = _phone ? 90 : 110;
         XElement root = Svg.Root(_width, height, false, Drawings.HealingTitleEmpty, Drawings.HealingEmptyText, _options.IdPrefix);
@@ -64,7 +64,7 @@ public sealed class HealingChart
             root.Add(Svg.Text(_width / 2, y, line, _small, Palette.Soft, "middle"));
         }
 
-        return new HealingPicture
+        return new HealingChartPicture
         {
             Root = root,
             Width = _width,
@@ -77,7 +77,7 @@ public sealed class HealingChart
         };
     }
 
-    private HealingPicture Draw(Measure measure)
+    private HealingChartPicture Draw(Measure measure)
     {
         IReadOnlyList<SeriesPoint> series = _trend.Series;
         IReadOnlyList<PointStep> steps = PointStep.Of(series);
@@ -130,7 +130,7 @@ public sealed class HealingChart
         }
 
         root.Add(legend);
-        return new HealingPicture
+        return new HealingChartPicture
         {
             Root = root,
             Width = _width,

@@ -18,7 +18,7 @@ public sealed class HealingChartTests
     [InlineData(WidthClass.Phone)]
     public void Points_stand_at_their_dates_on_one_even_axis(WidthClass width)
     {
-        HealingPicture picture = Draw(Stalled(), new HealingOptions { Width = width });
+        HealingChartPicture picture = Draw(Stalled(), new HealingOptions { Width = width });
         Assert.Equal(5, picture.Points.Count);
         ChartPoint first = picture.Points[0];
         double perDay = (picture.Points[^1].X - first.X) / (picture.Points[^1].Date.DayNumber - first.Date.DayNumber);
@@ -33,7 +33,7 @@ public sealed class HealingChartTests
     [Fact]
     public void A_value_stands_on_the_scale_that_the_rules_show()
     {
-        HealingPicture picture = Draw(Stalled(), new HealingOptions());
+        HealingChartPicture picture = Draw(Stalled(), new HealingOptions());
         XElement[] labels = [.. WithClass(picture.Root, "value")];
         (double Value, double Y)[] rules =
         [
@@ -51,7 +51,7 @@ public sealed class HealingChartTests
     [Fact]
     public void The_drawn_dots_stand_where_the_points_are_said_to_be()
     {
-        HealingPicture picture = Draw(Stalled(), new HealingOptions());
+        HealingChartPicture picture = Draw(Stalled(), new HealingOptions());
         foreach (ChartPoint point in picture.Points)
         {
             XElement dot = WithClass(PointOf(picture, point.ExaminationId), "dot").Single();
@@ -62,7 +62,7 @@ public sealed class HealingChartTests
     [Fact]
     public void The_band_reaches_from_the_lower_to_the_upper_end_of_every_error()
     {
-        HealingPicture picture = Draw(Stalled(), new HealingOptions());
+        HealingChartPicture picture = Draw(Stalled(), new HealingOptions());
         Assert.Equal(4, WithClass(picture.Root, "band").Count());
         Assert.Equal(5, WithClass(picture.Root, "error").Count());
     }
@@ -77,7 +77,7 @@ public sealed class HealingChartTests
             (Start, 2.0, true, true),
             (Start.AddDays(60), 1.95, true, true)
         );
-        HealingPicture picture = Draw(invented, new HealingOptions());
+        HealingChartPicture picture = Draw(invented, new HealingOptions());
         XElement step = WithClass(picture.Root, "step").Single();
         Assert.Contains("step-inside", step.Attribute("class")!.Value, StringComparison.Ordinal);
         Assert.NotNull(step.Attribute("stroke-dasharray"));
@@ -96,7 +96,7 @@ public sealed class HealingChartTests
             (Start, 2.0, true, true),
             (Start.AddDays(60), 1.0, true, true)
         );
-        HealingPicture picture = Draw(invented, new HealingOptions());
+        HealingChartPicture picture = Draw(invented, new HealingOptions());
         XElement step = WithClass(picture.Root, "step").Single();
         Assert.Contains("step-clear", step.Attribute("class")!.Value, StringComparison.Ordinal);
         Assert.Null(step.Attribute("stroke-dasharray"));
@@ -139,7 +139,7 @@ public sealed class HealingChartTests
             (Start.AddDays(60), 2.4, false, true),
             (Start.AddDays(120), 2.0, true, true)
         );
-        HealingPicture picture = Draw(invented, new HealingOptions());
+        HealingChartPicture picture = Draw(invented, new HealingOptions());
         Assert.Equal("var(--soft)", WithClass(PointOf(picture, InventedCase.IdOf(0)), "dot").Single().Attribute("fill")!.Value);
         Assert.Equal("var(--sheet)", WithClass(PointOf(picture, InventedCase.IdOf(1)), "dot").Single().Attribute("fill")!.Value);
         Assert.Equal("var(--accent)", WithClass(PointOf(picture, InventedCase.IdOf(2)), "dot").Single().Attribute("fill")!.Value);
@@ -164,7 +164,7 @@ public sealed class HealingChartTests
     {
         InventedCase invented = Stalled();
         invented.Trend = invented.Trend! with { Verdict = verdict };
-        HealingPicture picture = Draw(invented, new HealingOptions());
+        HealingChartPicture picture = Draw(invented, new HealingOptions());
         XElement said = WithClass(picture.Root, "verdict").Single();
         Assert.StartsWith(words, said.Value, StringComparison.Ordinal);
         Assert.Equal(colour, said.Attribute("fill")!.Value);
@@ -193,7 +193,7 @@ public sealed class HealingChartTests
     [Fact]
     public void The_target_is_the_vets_share_of_the_first_value_in_the_trend()
     {
-        HealingPicture picture = Draw(Stalled(), new HealingOptions());
+        HealingChartPicture picture = Draw(Stalled(), new HealingOptions());
         // 10 % of 2.02 cm³.
         Assert.Contains("target 0.20\u00a0cm³", picture.Svg, StringComparison.Ordinal);
         Assert.Single(WithClass(picture.Root, "target"));
@@ -204,7 +204,7 @@ public sealed class HealingChartTests
     {
         InventedCase invented = Stalled();
         invented.Trend = invented.Trend! with { Measure = Measure.Thickness };
-        HealingPicture picture = Draw(invented, new HealingOptions());
+        HealingChartPicture picture = Draw(invented, new HealingOptions());
         Assert.Empty(WithClass(picture.Root, "target"));
         Assert.Empty(WithClass(picture.Root, "slowest"));
         Assert.DoesNotContain(WithClass(picture.Root, "value"), label => label.Value is "0" or "0.0");
@@ -224,7 +224,7 @@ public sealed class HealingChartTests
             -0.05,
             [.. Enumerable.Range(0, examinations).Select(i => (Start.AddDays(58 * i), 2.5 * Math.Exp(-0.2 * i), i % 4 != 3, true))]
         );
-        HealingPicture picture = Draw(invented, new HealingOptions { Width = width, SelectedExaminations = [InventedCase.IdOf(0)] });
+        HealingChartPicture picture = Draw(invented, new HealingOptions { Width = width, SelectedExaminations = [InventedCase.IdOf(0)] });
         IsWellFormed(picture);
         StaysInside(picture);
         TakesEveryColourFromThePage(picture);
@@ -271,7 +271,7 @@ public sealed class HealingChartTests
     [Fact]
     public void Without_a_measure_the_picture_says_what_would_make_one()
     {
-        HealingPicture picture = Draw(InventedCase.Healing(1), new HealingOptions());
+        HealingChartPicture picture = Draw(InventedCase.Healing(1), new HealingOptions());
         IsWellFormed(picture);
         TakesEveryColourFromThePage(picture);
         Assert.Equal("No measure to draw yet", picture.Title);
@@ -292,7 +292,7 @@ public sealed class HealingChartTests
     [Fact]
     public void A_point_says_its_numbers_in_words_and_can_be_pressed()
     {
-        HealingPicture picture = Draw(Stalled(), new HealingOptions { SelectedExaminations = [InventedCase.IdOf(4)] });
+        HealingChartPicture picture = Draw(Stalled(), new HealingOptions { SelectedExaminations = [InventedCase.IdOf(4)] });
         XElement point = PointOf(picture, InventedCase.IdOf(0));
         Assert.Equal(
             "12 Jan 2026: lesion volume 2.02 cm³, measurement error 1.70 to 2.40 cm³, in the trend",
@@ -317,13 +317,13 @@ public sealed class HealingChartTests
         return invented;
     }
 
-    private static HealingPicture Draw(InventedCase invented, HealingOptions options)
+    private static HealingChartPicture Draw(InventedCase invented, HealingOptions options)
     {
         (CaseCourse course, CaseAnalysis analysis) = invented.Build();
         return HealingChart.Draw(course, analysis, options);
     }
 
-    private static XElement PointOf(HealingPicture picture, string examination) =>
+    private static XElement PointOf(HealingChartPicture picture, string examination) =>
         WithClass(picture.Root, "point").Single(point => point.Attribute("data-examination")!.Value == examination);
 
     private sealed class Near(double by) : IEqualityComparer<(double, double)>
