@@ -1,4 +1,10 @@
+using Microsoft.AspNetCore.Authentication.Cookies;
+using Microsoft.AspNetCore.DataProtection;
 using MudBlazor.Services;
+using RehabTrack.Records.Sqlite;
+using RehabTrack.Records.Start;
+using RehabTrack.Web.Account;
+using RehabTrack.Web.Features.Horses;
 using RehabTrack.Web.Shell;
 
 namespace RehabTrack.Web.Hosting;
@@ -36,6 +42,42 @@ public static class WebHost
         services.AddHostFiltering(hosts => hosts.AllowedHosts = ["localhost", "127.0.0.1", "[::1]"]);
         services.AddRazorComponents().AddInteractiveServerComponents();
         services.AddMudServices();
+        services.AddScoped<CurrentActor>();
+        services.AddCascadingAuthenticationState();
+        services.AddAuthorization(Policies.Add);
+        services
+            .AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme)
+            .AddCookie(cookie => ConfigureCookie(cookie, mode));
+        services
+            .AddDataProtection()
+            .SetApplicationName("RehabTrack")
+            .PersistKeysToFileSystem(Directory.CreateDirectory(Path.Combine(mode.DataFolder, "keys")));
+        services.AddAntiforgery(token =>
+        {
+            token.Cookie.Name = mode.IsDemo ? "rehabtrack-demo-form" : "rehabtrack-form";
+            token.Cookie.SameSite = SameSiteMode.Strict;
+        });
+        services.AddRecords();
+        services.AddSqliteRecords(mode.DataFolder);
+    }
+
+    private static void ConfigureCookie(CookieAuthenticationOptions cookie, AppMode mode)
+    {
+        // Browsers share cookies between the ports of a machine: demo and practice must not sign each other out.
+        cookie.Cookie.Name = mode.IsDemo ? "rehabtrack-demo" : "rehabtrack";
+        cookie.Cookie.HttpOnly = true;
+        cookie.Cookie.SameSite = SameSiteMode.Strict;
+        cookie.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
+        cookie.LoginPath = "/sign-in";
+        cookie.ReturnUrlParameter = "returnUrl";
+        cookie.ExpireTimeSpan = TimeSpan.FromHours(12);
+        cookie.SlidingExpiration = true;
+        // A page that is not theirs is answered as such, not by a detour.
+        cookie.Events.OnRedirectToAccessDenied = context =>
+        {
+            context.Response.StatusCode = StatusCodes.Status403Forbidden;
+            return Task.CompletedTask;
+        };
     }
 
     private static void Logging(ILoggingBuilder logging)
@@ -47,7 +89,8 @@ public static class WebHost
         });
         logging.SetMinimumLevel(LogLevel.Warning);
         logging.AddFilter("RehabTrack", LogLevel.Information);
-        logging.AddFilter("Microsoft.Hosting.Lifetime", LogLevel.Warning);
+        // The keys that seal the cookies are guarded by the rights of the data folder, like the records themselves.
+        logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
     }
 
     private static void Use(WebApplication app)
@@ -56,6 +99,8 @@ public static class WebHost
         app.UseSameOriginSockets();
         app.UseExceptionHandler("/error", createScopeForErrors: true);
         app.UseStatusCodePagesWithReExecute("/not-found", "?status={0}", createScopeForStatusCodePages: true);
+        app.UseAuthentication();
+        app.UseAuthorization();
         app.UseAntiforgery();
         app.MapStaticAssets().AllowAnonymous();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = "'none'");

@@ -1,0 +1,66 @@
+using Microsoft.AspNetCore.Components;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+using RehabTrack.Web.Account;
+
+namespace RehabTrack.Web.Components;
+
+/// <summary>
+/// A page that reads and writes records: asks as the person who sits before it, gives up when the page is left, and shows the
+/// not-found page for what is not there or not theirs.
+/// </summary>
+public abstract class RecordPage : ComponentBase, IDisposable
+{
+    private readonly CancellationTokenSource _leaving = new();
+
+    [Inject]
+    private CurrentActor Current { get; set; } = default!;
+
+    /// <summary>For going elsewhere.</summary>
+    [Inject]
+    protected NavigationManager Navigation { get; set; } = default!;
+
+    /// <summary>Cancelled when the page is left.</summary>
+    protected CancellationToken Leaving => _leaving.Token;
+
+    /// <summary>Asks a use case as the person who is signed in.</summary>
+    protected async Task<Outcome<TResult>> AskAsync<TInput, TResult>(UseCase<TInput, TResult> useCase, TInput input)
+    {
+        ArgumentNullException.ThrowIfNull(useCase);
+        return await useCase.ExecuteAsync(await Current.GetAsync(), input, Leaving);
+    }
+
+    /// <summary>Reads what a page cannot be without: when it is not there, or not theirs, the not-found page comes instead.</summary>
+    /// <returns>The value, or the default when the page is about to be replaced.</returns>
+    protected async Task<TResult?> ReadAsync<TInput, TResult>(UseCase<TInput, TResult> useCase, TInput input)
+    {
+        Outcome<TResult> outcome = await AskAsync(useCase, input);
+        if (!outcome.Succeeded)
+        {
+            Navigation.NotFound();
+            return default;
+        }
+
+        return outcome.Value;
+    }
+
+    /// <summary>The person who is signed in.</summary>
+    protected Task<Actor> ActorAsync() => Current.GetAsync();
+
+    /// <inheritdoc />
+    public void Dispose()
+    {
+        Dispose(true);
+        GC.SuppressFinalize(this);
+    }
+
+    /// <summary>Gives up what is under way.</summary>
+    protected virtual void Dispose(bool disposing)
+    {
+        if (disposing)
+        {
+            _leaving.Cancel();
+            _leaving.Dispose();
+        }
+    }
+}

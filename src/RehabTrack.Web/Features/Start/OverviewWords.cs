@@ -1,0 +1,80 @@
+using RehabTrack.Records.Cases;
+using RehabTrack.Records.Overview;
+using RehabTrack.Wording;
+
+namespace RehabTrack.Web.Features.Start;
+
+/// <summary>The sentences of the start page.</summary>
+public static class OverviewWords
+{
+    /// <summary>As "2 rechecks overdue, 3 cases need a look"; what to expect of the day.</summary>
+    public static string InBrief(OverviewView view)
+    {
+        ArgumentNullException.ThrowIfNull(view);
+        List<string> parts = [];
+        Add(parts, view.NeedsLookCount, StartPage.BriefLookOne, StartPage.BriefLook);
+        Add(parts, view.OverdueCount, StartPage.BriefOverdueOne, StartPage.BriefOverdue);
+        Add(parts, view.SoonCount, StartPage.BriefSoonOne, StartPage.BriefSoon);
+        string brief = parts.Count == 0 ? StartPage.BriefNone : Names.AsTitle(string.Join(", ", parts));
+        return Say(StartPage.Brief, view.PracticeName, brief);
+    }
+
+    /// <summary>The one sentence why a case needs a look: its worst finding, else the verdict with its rate.</summary>
+    public static string Why(CaseSummaryView? summary)
+    {
+        if (summary is null)
+        {
+            return "";
+        }
+
+        return summary.Findings is [{ } worst, ..] ? FindingSentences.Of(worst) : Rate(summary);
+    }
+
+    /// <summary>Since when a recheck is overdue.</summary>
+    public static string OverdueSince(CaseSummaryView? summary, DateOnly today) =>
+        summary?.DueOn is { } due
+            ? Say(StartPage.OverdueSince, Figures.Date(due), Figures.Days(today.DayNumber - due.DayNumber), Figures.Date(summary.LastSigned))
+            : "";
+
+    /// <summary>When a recheck is due.</summary>
+    public static string DueOn(CaseSummaryView? summary) =>
+        summary is null ? "" : Say(StartPage.DueOn, Figures.Date(summary.DueOn), Figures.Date(summary.LastSigned));
+
+    /// <summary>The word beside a recheck that is near.</summary>
+    public static string SoonMark(CaseSummaryView? summary, DateOnly today) =>
+        (summary?.DueOn?.DayNumber - today.DayNumber) switch
+        {
+            null => "",
+            0 => StartPage.DueToday,
+            1 => StartPage.DueTomorrow,
+            { } days => Say(StartPage.DueInDays, Figures.Days(days)),
+        };
+
+    /// <summary>When a case was last examined.</summary>
+    public static string LastExamined(CaseSummaryView? summary) =>
+        summary is null ? "" : Say(StartPage.LastExamined, Figures.Date(summary.LastExamination));
+
+    /// <summary>What a draft is of.</summary>
+    public static string Draft(DraftRow draft)
+    {
+        ArgumentNullException.ThrowIfNull(draft);
+        return draft.EnteredBy is { } by
+            ? Say(StartPage.DraftBy, Names.Of(draft.Limb), Figures.Date(draft.Date), by)
+            : Say(StartPage.Draft, Names.Of(draft.Limb), Figures.Date(draft.Date));
+    }
+
+    private static string Rate(CaseSummaryView summary) =>
+        (summary.RatePercentPer60Days, summary.Lower95Percent, summary.Upper95Percent) is ({ } rate, { } lower, { } upper)
+            ? Say(StartPage.Rate, Names.AsTitle(Names.Of(summary.Verdict)), Figures.SignedPercent(rate), Figures.SignedPercents(lower, upper))
+            : Names.AsTitle(Names.Of(summary.Verdict));
+
+    private static void Add(List<string> parts, int count, string one, string many)
+    {
+        if (count > 0)
+        {
+            parts.Add(count == 1 ? one : Say(many, count));
+        }
+    }
+
+    private static string Say(string text, params object[] arguments) => string.Format(TextCulture.Default, text, arguments);
+}
