@@ -13,7 +13,7 @@ public static class SignInEndpoints
     public static void MapSignIn(this IEndpointRouteBuilder endpoints)
     {
         endpoints.MapPost("/sign-in", SignInAsync).AllowAnonymous().DisableAntiforgery();
-        endpoints.MapPost("/sign-out", SignOutAsync).AllowAnonymous().DisableAntiforgery();
+        endpoints.MapPost("/sign-out", (Delegate)SignOutAsync).AllowAnonymous().DisableAntiforgery();
     }
 
     private static async Task<IResult> SignInAsync(HttpContext context, SignInDoor door)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
+using RehabTrack.Records.Sqlite;
 
 namespace RehabTrack.Web.Hosting;
 
@@ -17,14 +18,20 @@ public static class StartUp
         {
             StartOptions options = StartOptions.Parse(arguments);
             await using WebApplication app = WebHost.Build(options);
+            await Opening.RunAsync(app.Services, options);
             await app.StartAsync();
             Announce(app, options);
             await app.WaitForShutdownAsync();
             return 0;
         }
-        catch (StartRefusedException refused)
+        catch (Exception refused) when (refused is StartRefusedException or StartException)
         {
             await Console.Error.WriteLineAsync(refused.Message);
+            return Refused;
+        }
+        catch (IOException busy) when (busy.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException)
+        {
+            await Console.Error.WriteLineAsync(string.Format(CultureInfo.InvariantCulture, Wording.StartUpTexts.AddressInUse, busy.Message));
             return Refused;
         }
     }

@@ -103,6 +103,8 @@ public static class WebHost
         app.UseAuthorization();
         app.UseAntiforgery();
         app.MapStaticAssets().AllowAnonymous();
+        app.MapSignIn();
+        app.MapPhotos();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = "'none'");
     }
 }
