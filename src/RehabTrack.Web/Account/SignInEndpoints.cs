@@ -12,7 +12,7 @@ public static class SignInEndpoints
     /// <summary>Maps the addresses.</summary>
     public static void MapSignIn(this IEndpointRouteBuilder endpoints)
     {
-        endpoints.MapPost("/sign-in", SignInAsync).AllowAnonymous().DisableAntiforgery();
+        endpoints.MapPost("/sign-in/as", SignInAsync).AllowAnonymous().DisableAntiforgery();
         endpoints.MapPost("/sign-out", (Delegate)SignOutAsync).AllowAnonymous().DisableAntiforgery();
     }
 
@@ -24,10 +24,7 @@ public static class SignInEndpoints
             return posted.Refusal ?? Results.LocalRedirect("/sign-in");
         }
 
-        if (
-            !Guid.TryParse(posted.Form["person"], out Guid person)
-            || await door.FindAsync(person, context.RequestAborted) is not { } actor
-        )
+        if (!Guid.TryParse(posted.Form["person"], out Guid person) || await door.FindAsync(person, context.RequestAborted) is not { } actor)
         {
             return Results.LocalRedirect("/sign-in");
         }

@@ -9,24 +9,13 @@ public static class Opening
 {
     /// <summary>Does it.</summary>
     /// <exception cref="StartException">The database cannot be used.</exception>
-    public static async Task RunAsync(IServiceProvider services, StartOptions options, CancellationToken cancellation = default)
+    public static async Task RunAsync(IServiceProvider services, CancellationToken cancellation = default)
     {
-        ArgumentNullException.ThrowIfNull(options);
+        ArgumentNullException.ThrowIfNull(services);
         await services.GetRequiredService<SqliteStart>().RunAsync(cancellation);
-        if (options.IsDemo)
-        {
-            await services.GetRequiredService<LoadDemo>().RunAsync(cancellation: cancellation);
-        }
-        else
-        {
-            await services
-                .GetRequiredService<EnsureLocalPractice>()
-                .RunAsync(
-                    new LocalPractice(StartUpTexts.LocalPractice, StartUpTexts.LocalVet, TimeZoneInfo.Local.Id, "en"),
-                    cancellation
-                );
-        }
-
+        await services
+            .GetRequiredService<EnsureLocalPractice>()
+            .RunAsync(new LocalPractice(StartUpTexts.LocalPractice, StartUpTexts.LocalVet, TimeZoneInfo.Local.Id, "en"), cancellation);
         await services.GetRequiredService<RenewSummaries>().RunAsync(cancellation: cancellation);
     }
 }

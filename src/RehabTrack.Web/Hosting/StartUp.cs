@@ -18,7 +18,7 @@ public static class StartUp
         {
             StartOptions options = StartOptions.Parse(arguments);
             await using WebApplication app = WebHost.Build(options);
-            await Opening.RunAsync(app.Services, options);
+            await Opening.RunAsync(app.Services);
             await app.StartAsync();
             Announce(app, options);
             await app.WaitForShutdownAsync();
@@ -31,7 +31,9 @@ public static class StartUp
         }
         catch (IOException busy) when (busy.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException)
         {
-            await Console.Error.WriteLineAsync(string.Format(CultureInfo.InvariantCulture, Wording.StartUpTexts.AddressInUse, busy.Message));
+            await Console.Error.WriteLineAsync(
+                string.Format(CultureInfo.InvariantCulture, Wording.StartUpTexts.AddressInUse, busy.Message)
+            );
             return Refused;
         }
     }

@@ -45,9 +45,7 @@ public static class WebHost
         services.AddScoped<CurrentActor>();
         services.AddCascadingAuthenticationState();
         services.AddAuthorization(Policies.Add);
-        services
-            .AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme)
-            .AddCookie(cookie => ConfigureCookie(cookie, mode));
+        services.AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme).AddCookie(cookie => ConfigureCookie(cookie, mode));
         services
             .AddDataProtection()
             .SetApplicationName("RehabTrack")
@@ -89,6 +87,8 @@ public static class WebHost
         });
         logging.SetMinimumLevel(LogLevel.Warning);
         logging.AddFilter("RehabTrack", LogLevel.Information);
+        // A start that failed is told once, in our words.
+        logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
         // The keys that seal the cookies are guarded by the rights of the data folder, like the records themselves.
         logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
     }
@@ -99,6 +99,7 @@ public static class WebHost
         app.UseSameOriginSockets();
         app.UseExceptionHandler("/error", createScopeForErrors: true);
         app.UseStatusCodePagesWithReExecute("/not-found", "?status={0}", createScopeForStatusCodePages: true);
+        app.UseRouting();
         app.UseAuthentication();
         app.UseAuthorization();
         app.UseAntiforgery();

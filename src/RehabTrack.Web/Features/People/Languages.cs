@@ -10,5 +10,5 @@ public static class Languages
 
     /// <summary>The choices, English first.</summary>
     public static IReadOnlyList<Choice<string>> Choices { get; } =
-        [.. Codes.Select(code => new Choice<string>(code, CultureInfo.GetCultureInfo(code).NativeName))];
+    [.. Codes.Select(code => new Choice<string>(code, CultureInfo.GetCultureInfo(code).NativeName))];
 }

@@ -38,9 +38,7 @@ public static class PersonWords
         ArgumentNullException.ThrowIfNull(person);
         string[] names = [.. person.Horses.Select(horse => horse.Name).Distinct(StringComparer.Ordinal)];
         string shown = string.Join(", ", names.Take(MostHorses));
-        return names.Length > MostHorses
-            ? string.Format(TextCulture.Default, PeoplePage.AndMore, shown, names.Length - MostHorses)
-            : shown;
+        return names.Length > MostHorses ? string.Format(TextCulture.Default, PeoplePage.AndMore, shown, names.Length - MostHorses) : shown;
     }
 
     /// <summary>How many horses stand in a yard.</summary>

@@ -33,7 +33,12 @@ public static class OverviewWords
     /// <summary>Since when a recheck is overdue.</summary>
     public static string OverdueSince(CaseSummaryView? summary, DateOnly today) =>
         summary?.DueOn is { } due
-            ? Say(StartPage.OverdueSince, Figures.Date(due), Figures.Days(today.DayNumber - due.DayNumber), Figures.Date(summary.LastSigned))
+            ? Say(
+                StartPage.OverdueSince,
+                Figures.Date(due),
+                Figures.Days(today.DayNumber - due.DayNumber),
+                Figures.Date(summary.LastSigned)
+            )
             : "";
 
     /// <summary>When a recheck is due.</summary>
@@ -65,7 +70,12 @@ public static class OverviewWords
 
     private static string Rate(CaseSummaryView summary) =>
         (summary.RatePercentPer60Days, summary.Lower95Percent, summary.Upper95Percent) is ({ } rate, { } lower, { } upper)
-            ? Say(StartPage.Rate, Names.AsTitle(Names.Of(summary.Verdict)), Figures.SignedPercent(rate), Figures.SignedPercents(lower, upper))
+            ? Say(
+                StartPage.Rate,
+                Names.AsTitle(Names.Of(summary.Verdict)),
+                Figures.SignedPercent(rate),
+                Figures.SignedPercents(lower, upper)
+            )
             : Names.AsTitle(Names.Of(summary.Verdict));
 
     private static void Add(List<string> parts, int count, string one, string many)
