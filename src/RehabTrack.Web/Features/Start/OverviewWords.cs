@@ -15,7 +15,7 @@ public static class OverviewWords
         Add(parts, view.NeedsLookCount, StartPage.BriefLookOne, StartPage.BriefLook);
         Add(parts, view.OverdueCount, StartPage.BriefOverdueOne, StartPage.BriefOverdue);
         Add(parts, view.SoonCount, StartPage.BriefSoonOne, StartPage.BriefSoon);
-        string brief = parts.Count == 0 ? StartPage.BriefNone : Names.AsTitle(string.Join(", ", parts));
+        string brief = Names.AsTitle(parts.Count == 0 ? StartPage.BriefNone : string.Join(", ", parts));
         return Say(StartPage.Brief, view.PracticeName, brief);
     }
 
