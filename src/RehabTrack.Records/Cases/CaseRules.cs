@@ -11,20 +11,21 @@ namespace RehabTrack.Records.Cases;
 /// <summary>What the particulars of a case must keep to.</summary>
 internal static class CaseRules
 {
-    public static void Dates(Checks checks, DateOnly? onset, DateOnly? reinjury, HorseRecord horse, DateOnly today)
+    public static void Dates(
+        Checks checks,
+        DateOnly? onset,
+        DateOnly? reinjury,
+        DateOnly? firstDiagnosis,
+        HorseRecord horse,
+        DateOnly today
+    )
     {
-        if (onset is { } injured)
+        Date(checks, "onset", onset, horse, today);
+        Date(checks, "reinjury", reinjury, horse, today);
+        Date(checks, "firstDiagnosis", firstDiagnosis, horse, today);
+        if (reinjury < onset)
         {
-            checks.AddRange(DateRules.CheckOnset(injured, horse.BirthDate, today).Select(problem => problem with { Field = "onset" }));
-        }
-
-        if (reinjury is { } again)
-        {
-            checks.AddRange(DateRules.CheckOnset(again, horse.BirthDate, today).Select(problem => problem with { Field = "reinjury" }));
-            if (again < onset)
-            {
-                checks.Add(new Problem("reinjury", "reinjury-before-onset", RecordText.Of(again), RecordText.Of(onset.Value)));
-            }
+            checks.Add(new Problem("reinjury", "reinjury-before-onset", RecordText.Of(reinjury.Value), RecordText.Of(onset.Value)));
         }
     }
 
@@ -56,6 +57,14 @@ internal static class CaseRules
         )
         {
             checks.Add(RecordProblems.NotFound("responsibleVetId"));
+        }
+    }
+
+    private static void Date(Checks checks, string field, DateOnly? date, HorseRecord horse, DateOnly today)
+    {
+        if (date is { } given)
+        {
+            checks.AddRange(DateRules.CheckOnset(given, horse.BirthDate, today).Select(problem => problem with { Field = field }));
         }
     }
 }

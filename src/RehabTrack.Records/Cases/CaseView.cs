@@ -20,8 +20,11 @@ public sealed record CaseView
     /// <summary>The name an imported file gave the case; null when opened here.</summary>
     public required string? Label { get; init; }
 
-    /// <summary>The first diagnosis, in the vet's words.</summary>
-    public required string? FirstDiagnosis { get; init; }
+    /// <summary>When it was first diagnosed.</summary>
+    public required DateOnly? FirstDiagnosis { get; init; }
+
+    /// <summary>The diagnosis, in the vet's words.</summary>
+    public required string? Diagnosis { get; init; }
 
     /// <summary>The work the horse shall come back to.</summary>
     public required string? TargetWork { get; init; }

@@ -28,9 +28,9 @@ public sealed class ChangeCase(RecordsAccess access) : Command<ChangeCaseInput, 
 
         HorseRecord horse = await records.Horses.AsNoTracking().FirstAsync(record => record.Id == injury.HorseId, cancellation);
         Checks checks = new();
-        string? diagnosis = checks.Text("firstDiagnosis", input.FirstDiagnosis);
+        string? diagnosis = checks.Text("diagnosis", input.Diagnosis);
         string? work = checks.Line("targetWork", input.TargetWork);
-        CaseRules.Dates(checks, input.Onset, input.Reinjury, horse, session.Today);
+        CaseRules.Dates(checks, input.Onset, input.Reinjury, input.FirstDiagnosis, horse, session.Today);
         CaseRules.Place(checks, input.Limb, input.Landmark);
         CaseRules.Target(checks, input.TargetFraction);
         if (input.ResponsibleVetId != injury.ResponsibleVetId)
@@ -51,7 +51,8 @@ public sealed class ChangeCase(RecordsAccess access) : Command<ChangeCaseInput, 
                 .Field("landmark", injury.Landmark, input.Landmark)
                 .Field("onset", injury.Onset, input.Onset)
                 .Field("reinjury", injury.Reinjury, input.Reinjury)
-                .Field("firstDiagnosis", injury.FirstDiagnosis, diagnosis)
+                .Field("firstDiagnosis", injury.FirstDiagnosis, input.FirstDiagnosis)
+                .Field("diagnosis", injury.Diagnosis, diagnosis)
                 .Field("targetWork", injury.TargetWork, work)
                 .Field("targetFraction", injury.TargetFraction, input.TargetFraction)
                 .Field("responsibleVetId", injury.ResponsibleVetId, input.ResponsibleVetId);
@@ -66,7 +67,8 @@ public sealed class ChangeCase(RecordsAccess access) : Command<ChangeCaseInput, 
         injury.Landmark = input.Landmark;
         injury.Onset = input.Onset;
         injury.Reinjury = input.Reinjury;
-        injury.FirstDiagnosis = diagnosis;
+        injury.FirstDiagnosis = input.FirstDiagnosis;
+        injury.Diagnosis = diagnosis;
         injury.TargetWork = work;
         injury.TargetFraction = input.TargetFraction;
         injury.ResponsibleVetId = input.ResponsibleVetId;

@@ -64,6 +64,7 @@ public sealed class GetCase(RecordsAccess access) : UseCase<Guid, CaseView>(acce
             Horse = horse,
             Label = injury.ImportLabel,
             FirstDiagnosis = injury.FirstDiagnosis,
+            Diagnosis = injury.Diagnosis,
             TargetWork = injury.TargetWork,
             ResponsibleVetId = injury.ResponsibleVetId,
             ResponsibleVet = PersonNames.Name(names, injury.ResponsibleVetId),

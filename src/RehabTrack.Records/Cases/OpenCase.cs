@@ -26,9 +26,9 @@ public sealed class OpenCase(RecordsAccess access) : Command<OpenCaseInput, Save
         }
 
         Checks checks = new();
-        string? diagnosis = checks.Text("firstDiagnosis", input.FirstDiagnosis);
+        string? diagnosis = checks.Text("diagnosis", input.Diagnosis);
         string? work = checks.Line("targetWork", input.TargetWork);
-        CaseRules.Dates(checks, input.Onset, null, horse, session.Today);
+        CaseRules.Dates(checks, input.Onset, null, input.FirstDiagnosis, horse, session.Today);
         CaseRules.Place(checks, input.Limb, input.Landmark);
         CaseRules.Target(checks, input.TargetFraction);
         Guid? vetId = input.ResponsibleVetId ?? (session.Person.Role == Role.Vet ? session.Person.Id : null);
@@ -46,7 +46,8 @@ public sealed class OpenCase(RecordsAccess access) : Command<OpenCaseInput, Save
             Structure = input.Structure,
             Landmark = input.Landmark ?? AnatomyRules.UsualLandmark(input.Limb),
             Onset = input.Onset,
-            FirstDiagnosis = diagnosis,
+            FirstDiagnosis = input.FirstDiagnosis,
+            Diagnosis = diagnosis,
             TargetWork = work,
             TargetFraction = input.TargetFraction,
             ResponsibleVetId = vetId,

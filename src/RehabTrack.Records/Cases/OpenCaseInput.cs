@@ -24,8 +24,11 @@ public sealed record OpenCaseInput : ICommand
     /// <summary>Date of the injury; null when not known.</summary>
     public DateOnly? Onset { get; init; }
 
-    /// <summary>The first diagnosis, in the vet's words.</summary>
-    public string? FirstDiagnosis { get; init; }
+    /// <summary>When it was first diagnosed.</summary>
+    public DateOnly? FirstDiagnosis { get; init; }
+
+    /// <summary>The diagnosis, in the vet's words.</summary>
+    public string? Diagnosis { get; init; }
 
     /// <summary>The work the horse shall come back to.</summary>
     public string? TargetWork { get; init; }

@@ -16,7 +16,9 @@ internal sealed class CaseRecord : KeptRecord
 
     public DateOnly? Reinjury { get; set; }
 
-    public string? FirstDiagnosis { get; set; }
+    public DateOnly? FirstDiagnosis { get; set; }
+
+    public string? Diagnosis { get; set; }
 
     public string? TargetWork { get; set; }
 

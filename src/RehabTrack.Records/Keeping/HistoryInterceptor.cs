@@ -36,7 +36,7 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
             .ToLookup(entry => ((ReadingRecord)entry.Entity).ExaminationId);
         foreach (EntityEntry entry in entries)
         {
-            if (entry.Entity is KeptRecord and not ImportFileRecord && Told(entry, readings) is { } told)
+            if (entry.Entity is KeptRecord and not ImportFileRecord && Told(entry, readings, records.TellReadings) is { } told)
             {
                 KeptRecord kept = (KeptRecord)entry.Entity;
                 records.Changes.Add(Line(records, Kind(kept), kept.Id, CaseOf(kept), told.Before, told.After));
@@ -88,14 +88,19 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
 
     private static (Dictionary<string, object?>? Before, Dictionary<string, object?> After)? Told(
         EntityEntry entry,
-        ILookup<Guid, EntityEntry> readings
+        ILookup<Guid, EntityEntry> readings,
+        bool tellReadings
     )
     {
         bool added = entry.State == EntityState.Added;
         Dictionary<string, object?> before = [];
         Dictionary<string, object?> after = [];
         Fields(entry, before, after);
-        if (entry.Entity is ExaminationRecord examination)
+        if (entry.Entity is ExaminationRecord imported && !tellReadings)
+        {
+            after["readingCount"] = readings[imported.Id].Count();
+        }
+        else if (entry.Entity is ExaminationRecord examination)
         {
             Dictionary<string, object?> readingsBefore = [];
             Dictionary<string, object?> readingsAfter = [];

@@ -15,6 +15,9 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
     /// <summary>Who writes; null while only reading.</summary>
     public Writer? Writer { get; private set; }
 
+    /// <summary>Whether the history tells a new examination with its readings; an import tells their number only.</summary>
+    public bool TellReadings { get; set; }
+
     public DbSet<PracticeRecord> Practices => Set<PracticeRecord>();
 
     public DbSet<PersonRecord> People => Set<PersonRecord>();
@@ -52,6 +55,7 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
     {
         PracticeId = practiceId;
         Writer = writer;
+        TellReadings = true;
         return this;
     }
 

@@ -37,7 +37,8 @@ public sealed class EnsureLocalPractice(RecordsAccess access)
                 start.Language,
                 start.VetName,
                 null,
-                null
+                null,
+                "{}"
             ),
             cancellation
         );

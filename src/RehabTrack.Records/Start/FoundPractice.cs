@@ -40,6 +40,17 @@ internal static class FoundPractice
                 CanSignIn = true,
             }
         );
+        records.AppliedCommands.Add(
+            new AppliedCommandRecord
+            {
+                PracticeId = practiceId,
+                CommandId = founding.CommandId,
+                UseCase = founding.Step,
+                PersonId = vetId,
+                At = now,
+                ResultJson = founding.ResultJson,
+            }
+        );
         await records.SaveChangesAsync(cancellation);
         return new Actor(practiceId, vetId, Role.Vet, founding.VetName);
     }
@@ -54,6 +65,7 @@ internal static class FoundPractice
         string Language,
         string VetName,
         string? VetPhone,
-        string? VetMail
+        string? VetMail,
+        string ResultJson
     );
 }

@@ -26,6 +26,7 @@ public static class RecordsServices
 
         services.AddSingleton<SignInDoor>();
         services.AddSingleton<EnsureLocalPractice>();
+        services.AddSingleton<LoadDemo>();
         services.AddSingleton<RenewSummaries>();
         return services;
     }

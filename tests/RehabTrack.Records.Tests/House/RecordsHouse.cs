@@ -77,7 +77,8 @@ internal sealed class RecordsHouse : IAsyncDisposable
                 "en",
                 "Runa Tolland",
                 null,
-                null
+                null,
+                "{}"
             ),
             default
         );
