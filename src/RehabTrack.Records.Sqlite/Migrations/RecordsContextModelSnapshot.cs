@@ -55,7 +55,10 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.Property<DateTime?>("ClosedAt")
                         .HasColumnType("TEXT");
 
-                    b.Property<string>("FirstDiagnosis")
+                    b.Property<string>("Diagnosis")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("FirstDiagnosis")
                         .HasColumnType("TEXT");
 
                     b.Property<Guid>("HorseId")

@@ -11,7 +11,7 @@ using RehabTrack.Records.Keeping;
 namespace RehabTrack.Records.Sqlite.Migrations
 {
     [DbContext(typeof(RecordsContext))]
-    [Migration("20261125143822_Initial")]
+    [Migration("20261125000000_Initial")]
     partial class Initial
     {
         /// <inheritdoc />
@@ -58,7 +58,10 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.Property<DateTime?>("ClosedAt")
                         .HasColumnType("TEXT");
 
-                    b.Property<string>("FirstDiagnosis")
+                    b.Property<string>("Diagnosis")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("FirstDiagnosis")
                         .HasColumnType("TEXT");
 
                     b.Property<Guid>("HorseId")
