@@ -1,28 +1,249 @@
+using RehabTrack.Rechecks.Anatomy;
+using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Healing;
+using RehabTrack.Rechecks.Quantities;
 using static RehabTrack.Rechecks.Tests.Healing.CourseBuilder;
 
 namespace RehabTrack.Rechecks.Tests.Healing;
 
 public sealed class BurdenTests
 {
-    [Fact]
-    public void Six_levels_give_the_total_of_all_levels_and_the_class_of_it()
+    public sealed class Percents
     {
-        // ECM 330: 100·0.90/7.90; SAEVA 191: mild.
-        ExaminationBurden burden = Analysed(Case(Exam(0, SixLevels()))).Burdens.Single();
-        Assert.Equal(100 * 0.90 / 7.90, burden.TotalPercent!.Value.Value, 10);
-        Assert.Equal(11.4, burden.TotalPercent!.Value.Value, 1);
-        Assert.True(burden.LevelsComplete);
-        Assert.Equal(new SeverityGrade("total-percent", 1), burden.Severity);
-        Assert.Equal(30, burden.WorstPercent!.Value.Value, 10);
-        Assert.Equal(18, burden.WorstLevel!.Value.Value);
+        [Fact]
+        public void Six_levels_give_the_total_of_all_levels_and_its_class()
+        {
+            // ECM 330: 100·0.90/7.90; SAEVA 191: mild.
+            ExaminationBurden burden = Analysed(Case(Exam(0, SixLevels()))).Burdens.Single();
+            Assert.Equal(100 * 0.90 / 7.90, burden.TotalPercent!.Value.Value, 10);
+            Assert.Equal(11.4, burden.TotalPercent!.Value.Value, 1);
+            Assert.True(burden.LevelsComplete);
+            Assert.Equal(new SeverityGrade("total-percent", 1), burden.Severity);
+            Assert.Equal(30, burden.WorstPercent!.Value.Value, 10);
+            Assert.Equal(18, burden.WorstLevel!.Value.Value);
+        }
+
+        [Fact]
+        public void Lesion_free_levels_left_empty_do_not_make_16_4_percent()
+        {
+            // Arithmetic of the worked table: 0.90/5.50 would be 16.4 %.
+            IEnumerable<Reading> readings = SixLevels()
+                .Select(reading => reading.LesionArea.MeasuredArea?.Value == 0 ? reading with { LesionArea = LesionArea.Unknown } : reading);
+            ExaminationBurden burden = Analysed(Case(Exam(0, readings))).Burdens.Single();
+            Assert.Null(burden.TotalPercent);
+            Assert.Null(burden.Severity);
+            Assert.False(burden.LevelsComplete);
+        }
+
+        [Fact]
+        public void Lesion_free_levels_left_empty_at_the_ends_of_a_triplet_count_as_none()
+        {
+            IEnumerable<Reading> readings = SixLevels()
+                .Select(reading =>
+                    reading.LesionArea.MeasuredArea?.Value == 0
+                        ? reading with
+                        {
+                            LesionArea = LesionArea.Unknown,
+                            Role = reading.Level.Value < 20 ? ReadingRole.NormalAbove : ReadingRole.NormalBelow,
+                        }
+                        : reading
+                );
+            Assert.Equal(100 * 0.90 / 7.90, Analysed(Case(Exam(0, readings))).Burdens.Single().TotalPercent!.Value.Value, 10);
+        }
+
+        [Fact]
+        public void Levels_that_all_show_lesion_give_no_class_and_are_called_incomplete()
+        {
+            ExaminationBurden burden = Analysed(Case(Exam(0, SixLevels().Where(reading => reading.LesionArea.Area.Value > 0))))
+                .Burdens.Single();
+            Assert.False(burden.LevelsComplete);
+            Assert.Null(burden.Severity);
+            Assert.True(burden.VolumeIsLowerBound);
+        }
+
+        [Fact]
+        public void A_triplet_alone_gives_no_class()
+        {
+            ExaminationBurden burden = Analysed(Case(Exam(0, Row(12, 1.3, 0), Row(16, 1.5, 0.45), Row(20, 1.4, 0)))).Burdens.Single();
+            Assert.Null(burden.Severity);
+            Assert.NotNull(burden.TotalPercent);
+        }
+
+        [Fact]
+        public void A_level_followed_and_not_read_makes_the_examination_incomplete()
+        {
+            ExaminationBurden[] burdens =
+            [
+                .. Analysed(Case(Exam(0, SixLevels()), Exam(60, SixLevels(without: 1)), Exam(120, SixLevels()))).Burdens,
+            ];
+            Assert.Equal([true, false, true], burdens.Select(burden => burden.LevelsComplete));
+            Assert.Null(burdens[1].Severity);
+        }
+
+        [Fact]
+        public void A_branch_is_classed_by_its_worst_section()
+        {
+            // Boado 2025: 0.35/0.70 = 50 % is class 2.
+            ExaminationBurden burden = Analysed(
+                    Case(Exam(0, Row(20, 0.70, 0.35, Part.MedialBranch), Row(22, 0.70, 0.10, Part.MedialBranch)))
+                )
+                .Burdens.Single();
+            Assert.Equal(new SeverityGrade("branch-section", 2), burden.Severity);
+        }
     }
 
-    [Fact]
-    public void Six_levels_four_centimetres_apart_hold_3_60_cubic_centimetres()
+    public sealed class Volumes
     {
-        ExaminationBurden burden = Analysed(Case(Exam(0, SixLevels()))).Burdens.Single();
-        Assert.Equal(3.60, burden.Volume!.Value.Value, 10);
-        Assert.False(burden.VolumeIsLowerBound);
+        [Fact]
+        public void Six_levels_four_centimetres_apart_hold_3_60_cubic_centimetres()
+        {
+            ExaminationBurden burden = Analysed(Case(Exam(0, SixLevels()))).Burdens.Single();
+            Assert.Equal(3.60, burden.Volume!.Value.Value, 10);
+            Assert.False(burden.VolumeIsLowerBound);
+        }
+
+        [Fact]
+        public void Uneven_levels_are_weighted_by_their_distance()
+        {
+            // Arithmetic: levels 10, 12, 15, 19 with .1 .5 .6 .2.
+            ExaminationBurden burden = Analysed(Case(Exam(0, Row(10, 1.2, 0.1), Row(12, 1.2, 0.5), Row(15, 1.2, 0.6), Row(19, 1.2, 0.2))))
+                .Burdens.Single();
+            Assert.Equal(3.85, burden.Volume!.Value.Value, 10);
+            Assert.True(burden.VolumeIsLowerBound);
+        }
+
+        // Ellipsoid with semi-axes 4, .5, .4 cm, exact 3.351032163829113; trapezoid values of docs/methods.md, section 3.
+        [Theory]
+        [InlineData(3, 2.513274122871835)]
+        [InlineData(5, 3.141592653589793)]
+        [InlineData(9, 3.298672286269283)]
+        [InlineData(17, 3.337942194439155)]
+        public void An_ellipsoid_comes_out_as_the_trapezoid_says(int levels, double expected)
+        {
+            IEnumerable<Reading> readings = Enumerable
+                .Range(0, levels)
+                .Select(i => -4 + (8.0 * i / (levels - 1)))
+                .Select(z => Row(20 + z, 1.5, Math.PI * 0.5 * 0.4 * (1 - (z * z / 16))));
+            Assert.Equal(expected, Analysed(Case(Exam(0, readings))).Burdens.Single().Volume!.Value.Value, 10);
+        }
+
+        [Fact]
+        public void The_error_of_a_volume_is_that_of_its_areas_and_of_the_gain_they_share()
+        {
+            // docs/methods.md, section 1: Var(ln V) = Σ(w·sd)²/V² + 0.03².
+            double[] areas = [0, 0.10, 0.45, 0.30, 0.05, 0];
+            double[] widths = [2, 4, 4, 4, 4, 2];
+            double sum = areas.Select((a, i) => widths[i] * widths[i] * ((0.12 * a * 0.12 * a) + (0.02 * 0.02))).Sum();
+            double expected = 3.60 * Math.Sqrt((sum / (3.60 * 3.60)) + (0.03 * 0.03));
+            Assert.Equal(expected, Analysed(Case(Exam(0, SixLevels()))).Burdens.Single().VolumeStandardError!.Value.Value, 10);
+        }
+
+        [Fact]
+        public void A_missed_level_is_filled_with_its_history_and_the_common_change_and_the_error_grows()
+        {
+            CaseCourse course = Case(Exam(0, SixLevels()), Exam(60, SixLevels(0.8)), Exam(120, SixLevels(0.6, without: 3)));
+            ExaminationBurden[] burdens = [.. Analysed(course).Burdens];
+            ExaminationBurden full = Analysed(Case(Exam(0, SixLevels()), Exam(60, SixLevels(0.8)), Exam(120, SixLevels(0.6)))).Burdens[2];
+            Assert.Equal(3.60 * 0.6, burdens[2].Volume!.Value.Value, 10);
+            Assert.True(burdens[2].VolumeStandardError!.Value.Value > 1.2 * full.VolumeStandardError!.Value.Value);
+            Assert.Equal(["Axial-18"], burdens[2].LesionTracksMissed);
+        }
+
+        [Fact]
+        public void A_missed_worst_level_does_not_look_like_healing()
+        {
+            // The worked table with level 3 not read: the raw sum would say −50 %, and nothing healed.
+            ExaminationBurden[] burdens = [.. Analysed(Case(Exam(0, SixLevels()), Exam(60, SixLevels(without: 3)))).Burdens];
+            Assert.Equal(3.60, burdens[0].Volume!.Value.Value, 10);
+            Assert.Equal(3.60, burdens[1].Volume!.Value.Value, 10);
+            Assert.Equal(["Axial-18"], burdens[1].LesionTracksMissed);
+        }
+
+        [Fact]
+        public void A_missed_only_level_of_the_lesion_leaves_the_volume_unknown()
+        {
+            ExaminationBurden[] burdens =
+            [
+                .. Analysed(Case(Exam(0, Row(12, 1.3, 0), Row(16, 1.5, 0.45), Row(20, 1.4, 0)), Exam(60, Row(12, 1.3, 0), Row(20, 1.4, 0))))
+                    .Burdens,
+            ];
+            Assert.Null(burdens[1].Volume);
+        }
+
+        [Fact]
+        public void A_level_read_once_among_three_examinations_does_not_change_the_window()
+        {
+            CaseCourse course = Case(Exam(0, SixLevels()), Exam(60, SixLevels().Append(Row(20, 1.4, 0.4))), Exam(120, SixLevels()));
+            Assert.All(Analysed(course).Burdens, burden => Assert.Equal(3.60, burden.Volume!.Value.Value, 10));
+        }
+
+        [Fact]
+        public void A_diffuse_lesion_is_not_zero()
+        {
+            IEnumerable<Reading> diffuse = SixLevels()
+                .Select(reading => reading.Level.Value == 18 ? reading with { LesionArea = LesionArea.Diffuse } : reading);
+            ExaminationBurden burden = Analysed(Case(Exam(0, SixLevels()), Exam(60, diffuse))).Burdens[1];
+            Assert.Null(burden.Volume);
+            Assert.Null(burden.TotalPercent);
+            Assert.Equal(["Axial-18"], burden.LesionTracksMissed);
+        }
+
+        [Fact]
+        public void Paths_are_summed_for_the_case()
+        {
+            Reading[] branch = [Row(20, 0.8, 0, Part.MedialBranch), Row(22, 0.8, 0.2, Part.MedialBranch), Row(24, 0.8, 0, Part.MedialBranch)];
+            Assert.Equal(3.60 + 0.40, Analysed(Case(Exam(0, SixLevels().Concat(branch)))).Burdens.Single().Volume!.Value.Value, 10);
+        }
+
+        [Fact]
+        public void A_recorded_share_of_a_known_ligament_area_is_an_area()
+        {
+            IEnumerable<Reading> shares = SixLevels()
+                .Select(reading =>
+                    reading with
+                    {
+                        LesionArea = LesionArea.Unknown,
+                        LesionPercent = new Percent(100 * reading.LesionArea.Area.Value / reading.LigamentArea!.Value.Value),
+                    }
+                );
+            Assert.Equal(3.60, Analysed(Case(Exam(0, shares))).Burdens.Single().Volume!.Value.Value, 10);
+        }
+    }
+
+    public sealed class Lengths
+    {
+        [Fact]
+        public void A_lesion_reaches_half_way_to_the_normal_levels() =>
+            // Abnormal from 14 to 26 cm, normal at 10 and 30: 12 + 2 + 2.
+            Assert.Equal(16, Analysed(Case(Exam(0, SixLevels()))).Burdens.Single().LesionLength!.Value.Value, 10);
+
+        [Fact]
+        public void Without_a_normal_level_the_lesion_ends_at_its_last_level() =>
+            Assert.Equal(3, Analysed(Case(Exam(0, Row(10, 1, 0.2), Row(13, 1, 0.2)))).Burdens.Single().LesionLength!.Value.Value, 10);
+
+        [Fact]
+        public void No_abnormal_level_has_no_length() =>
+            Assert.Null(Analysed(Case(Exam(0, Row(10, 1, 0), Row(13, 1, 0)))).Burdens.Single().LesionLength);
+    }
+
+    public sealed class Grades
+    {
+        [Fact]
+        public void Grades_of_one_scale_add_up_and_absent_ones_stay_absent()
+        {
+            Reading graded = Row(10, 1, 0.2) with { Echogenicity = new Grade(GradeScales.Echogenicity0To3, 2) };
+            ExaminationBurden burden = Analysed(Case(Exam(0, graded, Row(13, 1, 0.2), graded with { Id = "x", Level = new(16) })))
+                .Burdens.Single();
+            Assert.Equal(4, burden.EchogenicitySum);
+            Assert.Null(burden.FibreAlignmentSum);
+        }
+
+        [Fact]
+        public void Grades_of_two_scales_do_not_add_up()
+        {
+            Reading one = Row(10, 1, 0.2) with { Echogenicity = new Grade(GradeScales.Echogenicity0To3, 2) };
+            Reading other = Row(12, 1, 0.2) with { Echogenicity = new Grade(GradeScales.Echogenicity0To4, 2) };
+            Assert.Null(Analysed(Case(Exam(0, one, other))).Burdens.Single().EchogenicitySum);
+        }
     }
 }

@@ -1,0 +1,89 @@
+using MathNet.Numerics.Distributions;
+using RehabTrack.Rechecks.Healing;
+
+namespace RehabTrack.Rechecks.Tests.Healing;
+
+public sealed class WeightedLineTests
+{
+    // NIST StRD, linear regression, Norris: 36 observations, y then x.
+    private static readonly (double Y, double X)[] Norris =
+    [
+        (0.1, 0.2), (338.8, 337.4), (118.1, 118.2), (888.0, 884.6), (9.2, 10.1), (228.1, 226.5), (668.5, 666.3), (998.5, 996.3),
+        (449.1, 448.6), (778.9, 777.0), (559.2, 558.2), (0.3, 0.4), (0.1, 0.6), (778.1, 775.5), (668.8, 666.9), (339.3, 338.0),
+        (448.9, 447.5), (10.8, 11.6), (557.7, 556.0), (228.3, 228.1), (998.0, 995.8), (888.8, 887.6), (119.6, 120.2), (0.3, 0.3),
+        (0.6, 0.3), (557.6, 556.8), (339.3, 339.1), (888.0, 887.2), (998.5, 999.0), (778.9, 779.0), (10.2, 11.1), (117.6, 118.3),
+        (228.9, 229.2), (668.4, 669.1), (449.2, 448.9), (0.2, 0.5),
+    ];
+
+    private static readonly double[] Days = [0, 60, 120, 180, 240];
+    private static readonly double[] LogAreas = [.. new[] { 0.90, 0.72, 0.61, 0.47, 0.40 }.Select(area => Math.Log(area))];
+
+    [Fact]
+    public void Equal_weights_give_the_certified_line_of_Norris()
+    {
+        double[] x = [.. Norris.Select(point => point.X)];
+        WeightedLine line = WeightedLine.Through(x, [.. Norris.Select(point => point.Y)], [.. x.Select(_ => 1.0)]);
+        double residual = Math.Sqrt(line.ResidualSum / line.DegreesOfFreedom);
+        Assert.Equal(-0.262323073774029, line.Intercept, 11);
+        Assert.Equal(1.00211681802045, line.Slope, 12);
+        Assert.Equal(0.884796396144373, residual, 12);
+        Assert.Equal(4.29796848199937e-4, residual * line.SlopeStandardError, 15);
+    }
+
+    [Fact]
+    public void Series_S_has_the_slope_and_error_of_R()
+    {
+        // Series S: R lm and SciPy linregress.
+        WeightedLine line = WeightedLine.Through(Days, LogAreas, [1, 1, 1, 1, 1]);
+        Assert.Equal(-0.00341396491623109, line.Slope, 15);
+        Assert.Equal(
+            0.000134493055103731,
+            Math.Sqrt(line.ResidualSum / line.DegreesOfFreedom) * line.SlopeStandardError,
+            15
+        );
+    }
+
+    [Fact]
+    public void Series_S_has_the_moderated_interval()
+    {
+        // Series S with d0 = 6 and sd .08: −22.333 / −18.522 / −14.524 % per 60 d on 9 df (Smyth 2004).
+        WeightedLine line = WeightedLine.Through(Days, LogAreas, [0.08, 0.08, 0.08, 0.08, 0.08]);
+        (double lower, double upper) = line.ModeratedInterval(6);
+        Assert.Equal(-22.333, Percent(lower), 0.0005);
+        Assert.Equal(-18.522, Percent(line.Slope), 0.0005);
+        Assert.Equal(-14.524, Percent(upper), 0.0005);
+    }
+
+    [Fact]
+    public void A_point_that_is_known_badly_pulls_less()
+    {
+        WeightedLine even = WeightedLine.Through([0, 1, 2], [0, 0, 3], [1, 1, 1]);
+        WeightedLine doubted = WeightedLine.Through([0, 1, 2], [0, 0, 3], [1, 1, 10]);
+        Assert.Equal(1.5, even.Slope, 12);
+        Assert.True(doubted.Slope < 0.2);
+        Assert.True(doubted.SlopeStandardError > even.SlopeStandardError);
+    }
+
+    [Fact]
+    public void Two_points_have_an_interval_from_the_prior_alone()
+    {
+        WeightedLine line = WeightedLine.Through([0, 60], [0, -0.2], [0.1, 0.1]);
+        (double lower, double upper) = line.ModeratedInterval(6);
+        Assert.Equal(-0.2 / 60, (lower + upper) / 2, 14);
+        Assert.Equal(2.446911851 * Math.Sqrt(2) * 0.1 / 60, (upper - lower) / 2, 10);
+    }
+
+    // Tables of Student's t at .975.
+    [Theory]
+    [InlineData(1, 12.706204736)]
+    [InlineData(2, 4.302652730)]
+    [InlineData(3, 3.182446305)]
+    [InlineData(6, 2.446911851)]
+    public void The_quantiles_of_t_are_those_of_the_tables(double freedom, double expected) =>
+        Assert.Equal(expected, StudentT.InvCDF(0, 1, freedom, 0.975), 1e-9);
+
+    [Fact]
+    public void One_date_is_no_line() => Assert.Throws<ArgumentException>(() => WeightedLine.Through([3, 3], [1, 2], [1, 1]));
+
+    private static double Percent(double perDay) => 100 * (Math.Exp(60 * perDay) - 1);
+}
