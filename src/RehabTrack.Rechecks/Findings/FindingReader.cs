@@ -464,7 +464,7 @@ internal sealed class FindingReader(
         foreach (int track in lesions.MissedAt(e))
         {
             // An uncertain link has its own finding.
-            if (!lesions.Cell(e, track).IsKnown && !lesions.Cell(e, track).IsDiffuse)
+            if (!lesions.Cell(e, track).IsAssessed && !lesions.Cell(e, track).IsDiffuse)
             {
                 Add(
                     FindingKind.LesionLevelMissed,
@@ -503,7 +503,7 @@ internal sealed class FindingReader(
             Tell(FindingKind.LevelsIncomplete);
         }
 
-        int levels = Places.Of(grid.Examinations[e]).Count;
+        int levels = grid.PlacesAt(e).Count;
         if (levels < 3)
         {
             Tell(FindingKind.TooFewLevels, levels);

@@ -18,7 +18,7 @@ internal sealed class BurdenReader(CaseGrid grid, LesionGrid lesions)
     private ExaminationBurden BurdenOf(int e)
     {
         Examination examination = grid.Examinations[e];
-        IReadOnlyList<Place> places = Places.Of(examination);
+        IReadOnlyList<Place> places = grid.PlacesAt(e);
         Place[] across = [.. places.Where(IsAcross)];
         VolumeFigure? volume = lesions.VolumeAt(e);
         Percent? total = TotalOf(across);

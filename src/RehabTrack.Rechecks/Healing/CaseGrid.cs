@@ -63,6 +63,24 @@ internal sealed class CaseGrid
 
     public TrackStep? Step(int examination, int track) => _steps[examination, track];
 
+    /// <summary>The places of an examination, by path and level.</summary>
+    public IReadOnlyList<Place> PlacesAt(int examination)
+    {
+        List<Place> places = new(Tracks.Count);
+        for (int t = 0; t < Tracks.Count; t++)
+        {
+            if (_steps[examination, t] is { } step)
+            {
+                places.Add(step.Place);
+            }
+        }
+
+        places.Sort(
+            (one, other) => one.Key.Path == other.Key.Path ? one.Level.CompareTo(other.Level) : one.Key.Path.CompareTo(other.Key.Path)
+        );
+        return places;
+    }
+
     /// <summary>Whether another person measured this place than the last named one on its track.</summary>
     public bool OtherMeasurer(int examination, int track) => _otherMeasurer[examination, track];
 

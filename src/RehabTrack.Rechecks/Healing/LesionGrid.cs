@@ -11,6 +11,9 @@ internal sealed class LesionGrid
     private readonly CaseGrid _case;
     private readonly LesionCell[,] _cells;
     private readonly int[][] _windows;
+    private readonly bool[] _inWindow;
+    private readonly bool[] _hasLesion;
+    private readonly IReadOnlyList<int>?[] _missed;
 
     /// <param name="grid">The case.</param>
     /// <param name="lesion">The lesion; null for all lesions together.</param>
@@ -34,8 +37,24 @@ internal sealed class LesionGrid
             }
         }
 
+        _missed = new IReadOnlyList<int>?[grid.Examinations.Count];
+        _hasLesion =
+        [
+            .. Enumerable
+                .Range(0, grid.Tracks.Count)
+                .Select(t => Enumerable.Range(0, grid.Examinations.Count).Any(e => _cells[e, t].IsAbnormal)),
+        ];
         Windows = [.. WindowsOf()];
-        int[][] withLesion = [.. Windows.Where(window => Array.Exists(TracksOfPath(grid.Tracks[window[0]].Path), HasLesionEver))];
+        _inWindow = new bool[grid.Tracks.Count];
+        foreach (int track in Windows.SelectMany(window => window))
+        {
+            _inWindow[track] = true;
+        }
+
+        int[][] withLesion =
+        [
+            .. Windows.Where(window => Array.Exists(TracksOfPath(grid.Tracks[window[0]].Path), HasLesionEver)).Select(AroundLesion),
+        ];
         _windows = withLesion.Length > 0 ? withLesion : [.. Windows];
     }
 
@@ -45,7 +64,7 @@ internal sealed class LesionGrid
     public LesionCell Cell(int examination, int track) => _cells[examination, track];
 
     /// <summary>Whether the track shows the lesion at any examination.</summary>
-    public bool HasLesionEver(int track) => Enumerable.Range(0, _case.Examinations.Count).Any(e => _cells[e, track].IsAbnormal);
+    public bool HasLesionEver(int track) => _hasLesion[track];
 
     /// <summary>
     /// The volume at an examination over the common window: trapezoids on consensus positions, so that a tape read differently changes
@@ -107,20 +126,7 @@ internal sealed class LesionGrid
     /// Tracks that showed lesion at their latest earlier reading of the same stance and were not read with a known area here, or whose
     /// link here is uncertain: tracks of the common window, and those first read at the examination before.
     /// </summary>
-    public IReadOnlyList<int> MissedAt(int examination)
-    {
-        List<int> missed = [];
-        for (int t = 0; t < _case.Tracks.Count; t++)
-        {
-            LesionCell cell = _cells[examination, t];
-            if (FollowedLesionBefore(examination, t) is not null && (!cell.IsKnown || cell.IsUncertain))
-            {
-                missed.Add(t);
-            }
-        }
-
-        return missed;
-    }
+    public IReadOnlyList<int> MissedAt(int examination) => _missed[examination] ??= FindMissed(examination);
 
     /// <summary>
     /// Whether the level that was worst so far is missing or uncertain here, or the level that is worst now hangs on an uncertain link.
@@ -128,26 +134,40 @@ internal sealed class LesionGrid
     public bool WorstMissedAt(int examination)
     {
         int worstBefore = -1;
-        double areaBefore = -1;
+        double rankBefore = -1;
         int worstNow = -1;
-        double areaNow = 0;
+        double rankNow = 0;
         for (int t = 0; t < _case.Tracks.Count; t++)
         {
             if (FollowedLesionBefore(examination, t) is { } last)
             {
-                // A lesion that could not be outlined may be the largest.
-                double area = _cells[last, t].IsKnown ? _cells[last, t].Area : double.MaxValue;
-                (worstBefore, areaBefore) = area > areaBefore ? (t, area) : (worstBefore, areaBefore);
+                double rank = _cells[last, t].Rank;
+                (worstBefore, rankBefore) = rank > rankBefore ? (t, rank) : (worstBefore, rankBefore);
             }
 
-            if (_cells[examination, t].IsKnown && _cells[examination, t].Area > areaNow)
+            if (_cells[examination, t].Rank > rankNow)
             {
-                (worstNow, areaNow) = (t, _cells[examination, t].Area);
+                (worstNow, rankNow) = (t, _cells[examination, t].Rank);
             }
         }
 
         return (worstBefore >= 0 && MissedAt(examination).Contains(worstBefore))
             || (worstNow >= 0 && _cells[examination, worstNow].IsUncertain);
+    }
+
+    private List<int> FindMissed(int examination)
+    {
+        List<int> missed = [];
+        for (int t = 0; t < _case.Tracks.Count; t++)
+        {
+            LesionCell cell = _cells[examination, t];
+            if (FollowedLesionBefore(examination, t) is not null && (!cell.IsAssessed || cell.IsUncertain))
+            {
+                missed.Add(t);
+            }
+        }
+
+        return missed;
     }
 
     private LesionCell CellOf(TrackStep step, LesionKey? lesion, bool otherMeasurer)
@@ -168,9 +188,10 @@ internal sealed class LesionGrid
                 known.Value,
                 _case.Error.OfLesionArea(known, step.Place.Part, otherMeasurer, step.Place.Tracings).Value,
                 step.Uncertain,
-                abnormal
+                abnormal,
+                step.Place.LesionPercent?.Value
             )
-            : new LesionCell(true, area.Kind, 0, 0, step.Uncertain, abnormal);
+            : new LesionCell(true, area.Kind, 0, 0, step.Uncertain, abnormal, step.Place.LesionPercent?.Value);
     }
 
     private IEnumerable<int[]> WindowsOf()
@@ -191,6 +212,14 @@ internal sealed class LesionGrid
                 yield return window;
             }
         }
+    }
+
+    // From the level before the first that ever showed lesion to the one after the last: levels further off hold nothing, without error.
+    private int[] AroundLesion(int[] window)
+    {
+        int first = Array.FindIndex(window, HasLesionEver);
+        int last = Array.FindLastIndex(window, HasLesionEver);
+        return first < 0 ? window : window[Math.Max(0, first - 1)..Math.Min(window.Length, last + 2)];
     }
 
     private int[] TracksOfPath(LinkPath path) => [.. Enumerable.Range(0, _case.Tracks.Count).Where(t => _case.Tracks[t].Path == path)];
@@ -281,13 +310,13 @@ internal sealed class LesionGrid
 
     // The latest earlier examination at which the track was read with a known area or shows lesion.
     private int? LastKnown(int examination, int track) =>
-        LastWith(examination, e => _cells[e, track].IsKnown || _cells[e, track].IsAbnormal);
+        LastWith(examination, e => _cells[e, track].IsAssessed || _cells[e, track].IsAbnormal);
 
     // The latest earlier reading of a track that showed lesion there; null when it did not, or when the track was met once, long ago.
     private int? FollowedLesionBefore(int examination, int track) =>
         LastKnown(examination, track) is { } last
         && _cells[last, track].IsAbnormal
-        && (Windows.Any(window => window.Contains(track)) || last == LastWith(examination, _ => true) || _cells[examination, track].IsRead)
+        && (_inWindow[track] || last == LastWith(examination, _ => true) || _cells[examination, track].IsRead)
             ? last
             : null;
 

@@ -6,6 +6,7 @@ namespace RehabTrack.Rechecks.Healing;
 public sealed record TrendSettings
 {
     private static readonly ReferenceTable Table = ReferenceTable.Load("trend");
+    private static readonly int Interval = (int)ReferenceTable.Load("schedule")["intervalDays"];
 
     /// <summary>How many of the last examinations decide, at least 3.</summary>
     public int WindowExaminations { get; init; } = (int)Table["windowExaminations"];
@@ -53,7 +54,7 @@ public sealed record TrendSettings
     public double GradesProbability { get; init; } = Table["gradesProbability"];
 
     /// <summary>The interval of rechecks, days, at which "more examinations would settle it" is reckoned.</summary>
-    public int UsualIntervalDays { get; init; } = (int)ReferenceTable.Load("schedule")["intervalDays"];
+    public int UsualIntervalDays { get; init; } = Interval;
 
     /// <summary>An examination's tape counts as shifted beyond this many of its standard deviations.</summary>
     public double TapeShiftZ { get; init; } = Table["tapeShiftZ"];

@@ -28,7 +28,9 @@ public sealed class BurdenTests
         {
             // Arithmetic of the worked table: 0.90/5.50 would be 16.4 %.
             IEnumerable<Reading> readings = SixLevels()
-                .Select(reading => reading.LesionArea.MeasuredArea?.Value == 0 ? reading with { LesionArea = LesionArea.Unknown } : reading);
+                .Select(reading =>
+                    reading.LesionArea.MeasuredArea?.Value == 0 ? reading with { LesionArea = LesionArea.Unknown } : reading
+                );
             ExaminationBurden burden = Analysed(Case(Exam(0, readings))).Burdens.Single();
             Assert.Null(burden.TotalPercent);
             Assert.Null(burden.Severity);
@@ -85,8 +87,8 @@ public sealed class BurdenTests
         {
             // Boado 2025: 0.35/0.70 = 50 % is class 2.
             ExaminationBurden burden = Analysed(
-                    Case(Exam(0, Row(20, 0.70, 0.35, Part.MedialBranch), Row(22, 0.70, 0.10, Part.MedialBranch)))
-                )
+                Case(Exam(0, Row(20, 0.70, 0.35, Part.MedialBranch), Row(22, 0.70, 0.10, Part.MedialBranch)))
+            )
                 .Burdens.Single();
             Assert.Equal(new SeverityGrade("branch-section", 2), burden.Severity);
         }
@@ -164,8 +166,9 @@ public sealed class BurdenTests
         {
             ExaminationBurden[] burdens =
             [
-                .. Analysed(Case(Exam(0, Row(12, 1.3, 0), Row(16, 1.5, 0.45), Row(20, 1.4, 0)), Exam(60, Row(12, 1.3, 0), Row(20, 1.4, 0))))
-                    .Burdens,
+                .. Analysed(
+                    Case(Exam(0, Row(12, 1.3, 0), Row(16, 1.5, 0.45), Row(20, 1.4, 0)), Exam(60, Row(12, 1.3, 0), Row(20, 1.4, 0)))
+                ).Burdens,
             ];
             Assert.Null(burdens[1].Volume);
         }
@@ -191,7 +194,12 @@ public sealed class BurdenTests
         [Fact]
         public void Paths_are_summed_for_the_case()
         {
-            Reading[] branch = [Row(20, 0.8, 0, Part.MedialBranch), Row(22, 0.8, 0.2, Part.MedialBranch), Row(24, 0.8, 0, Part.MedialBranch)];
+            Reading[] branch =
+            [
+                Row(20, 0.8, 0, Part.MedialBranch),
+                Row(22, 0.8, 0.2, Part.MedialBranch),
+                Row(24, 0.8, 0, Part.MedialBranch),
+            ];
             Assert.Equal(3.60 + 0.40, Analysed(Case(Exam(0, SixLevels().Concat(branch)))).Burdens.Single().Volume!.Value.Value, 10);
         }
 

@@ -22,5 +22,6 @@ public sealed class RecheckDueTests
         Assert.Equal(new RecheckDue(null, RecheckState.NotScheduled, null), RecheckDue.Of(null, Settings, Last));
 
     [Fact]
-    public void The_usual_rhythm_is_sixty_days() => Assert.Equal(Last.AddDays(60), RecheckDue.Of(Last, new ScheduleSettings(), Last).DueDate);
+    public void The_usual_rhythm_is_sixty_days() =>
+        Assert.Equal(Last.AddDays(60), RecheckDue.Of(Last, new ScheduleSettings(), Last).DueDate);
 }
