@@ -1,0 +1,89 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+using RehabTrack.Browser.Tests.Harness;
+
+namespace RehabTrack.Browser.Tests.EveryPage;
+
+[Collection(BrowserCollection.Name)]
+public sealed class EveryPageTests(ChromiumFixture chromium, DemoFixture demo)
+{
+    private const int PictureHeightLimit = 3200;
+
+    public static TheoryData<string, string> PagesOnScreens
+    {
+        get
+        {
+            TheoryData<string, string> all = [];
+            foreach ((PageVisit page, Screen screen) in PageList.All.SelectMany(page => Screen.All.Select(screen => (page, screen))))
+            {
+                all.Add(page.Name, screen.Name);
+            }
+
+            return all;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(PagesOnScreens))]
+    public async Task A_page_is_accessible_fits_its_window_and_makes_the_browser_complain_of_nothing(string name, string screenName)
+    {
+        Screen screen = Screen.Named(screenName);
+        PageVisit page = PageList.All.Single(page => page.Name == name);
+        await using Visit visit = page.Role is null
+            ? await chromium.VisitAsync(demo.App, screen)
+            : await chromium.VisitAsAsync(demo.App, page.Role, screen);
+
+        await page.OpenAsync(visit);
+
+        await SavePictureAsync(visit.Page, $"{name}-{screen.Name}-light");
+        AssertNone(await BarriersAsync(visit.Page));
+        await visit.Page.EmulateMediaAsync(new PageEmulateMediaOptions { ColorScheme = ColorScheme.Dark });
+        await SavePictureAsync(visit.Page, $"{name}-{screen.Name}-dark");
+        AssertNone(await BarriersAsync(visit.Page));
+        AssertNone(visit.Complaints);
+        Assert.True(await FitsAsync(visit.Page), "The page scrolls sideways.");
+    }
+
+    private static void AssertNone(IReadOnlyCollection<string> found) => Assert.True(found.Count == 0, string.Join('\n', found));
+
+    private static async Task<IReadOnlyCollection<string>> BarriersAsync(IPage page)
+    {
+        AxeResult result = await page.RunAxe();
+        return
+        [
+            .. result
+                .Violations.Where(violation => violation.Impact is "serious" or "critical")
+                .SelectMany(violation => violation.Nodes.Select(node => $"{violation.Id}: {violation.Help}: {node.Html}")),
+        ];
+    }
+
+    private static Task<bool> FitsAsync(IPage page) =>
+        page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= document.documentElement.clientWidth");
+
+    /// <summary>The gallery is this sweep with a folder to save to: see <c>./gallery</c>.</summary>
+    private static async Task SavePictureAsync(IPage page, string name)
+    {
+        if (Environment.GetEnvironmentVariable("REHABTRACK_PICTURES") is not { Length: > 0 } folder)
+        {
+            return;
+        }
+
+        int height = await page.EvaluateAsync<int>("() => document.documentElement.scrollHeight");
+        await page.ScreenshotAsync(
+            new PageScreenshotOptions
+            {
+                Path = Path.Combine(folder, name + ".png"),
+                FullPage = true,
+                Clip = new Clip
+                {
+                    X = 0,
+                    Y = 0,
+                    Width = page.ViewportSize!.Width,
+                    Height = Math.Min(height, PictureHeightLimit),
+                },
+                Animations = ScreenshotAnimations.Disabled,
+            }
+        );
+    }
+}

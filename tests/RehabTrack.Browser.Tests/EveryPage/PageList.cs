@@ -1,0 +1,28 @@
+namespace RehabTrack.Browser.Tests.EveryPage;
+
+/// <summary>
+/// Every page a person can open, in the order of the gallery. A page that is added here is checked for access, width and complaints,
+/// and gets its pictures.
+/// </summary>
+public static class PageList
+{
+    private const string Vet = "Vet";
+
+    public static IReadOnlyList<PageVisit> All { get; } =
+    [
+        new("sign-in", null, visit => visit.OpenStaticAsync("/sign-in")),
+        new("start", Vet, visit => visit.OpenAsync("/")),
+        new("horses", Vet, visit => visit.OpenAsync("/horses")),
+        new("horse", Vet, visit => DemoPages.OpenHorseAsync(visit, "Quillon")),
+        new("horse-new", Vet, visit => visit.OpenAsync("/horses/new")),
+        new("horse-edit", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Quillon", "/edit")),
+        new("case-new", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Quillon", "/cases/new")),
+        new("people", Vet, visit => visit.OpenAsync("/people")),
+        new("person-new", Vet, visit => visit.OpenAsync("/people/new")),
+        new("yard-new", Vet, visit => visit.OpenAsync("/yards/new")),
+        new("practice", Vet, visit => visit.OpenAsync("/practice")),
+        new("about-the-verdict", Vet, visit => visit.OpenAsync("/about-the-verdict")),
+        new("yard", "Trainer", visit => visit.OpenStaticAsync("/yard")),
+        new("progress", "Owner", visit => visit.OpenStaticAsync("/progress")),
+    ];
+}

@@ -1,0 +1,92 @@
+using Microsoft.Playwright;
+
+namespace RehabTrack.Browser.Tests.Harness;
+
+/// <summary>One Chromium for all browser tests: the distribution's, never a downloaded one.</summary>
+public sealed class ChromiumFixture : IAsyncLifetime
+{
+    private static readonly string[] Places = ["/usr/bin/chromium", "/usr/bin/chromium-browser"];
+
+    private IPlaywright? _playwright;
+    private readonly Dictionary<(string Address, string Role), string> _signedIn = [];
+    private IBrowser? _browser;
+
+    /// <summary>A window of its own, with nobody signed in.</summary>
+    public Task<Visit> VisitAsync(RunningApp app, Screen? screen = null) => OpenAsync(app, screen ?? Screen.Desktop, null);
+
+    /// <summary>A window in which the first person of this role is signed in; the others share nothing but that.</summary>
+    public async Task<Visit> VisitAsAsync(RunningApp app, string role, Screen? screen = null)
+    {
+        if (!_signedIn.TryGetValue((app.Address, role), out string? state))
+        {
+            await using Visit door = await VisitAsync(app);
+            await door.SignInAsync(role);
+            state = await door.Page.Context.StorageStateAsync();
+            _signedIn.Add((app.Address, role), state);
+        }
+
+        return await OpenAsync(app, screen ?? Screen.Desktop, state);
+    }
+
+    private async Task<Visit> OpenAsync(RunningApp app, Screen shown, string? state)
+    {
+        IBrowserContext context = await _browser!.NewContextAsync(
+            new BrowserNewContextOptions
+            {
+                BaseURL = app.Address,
+                StorageState = state,
+                ViewportSize = new ViewportSize { Width = shown.Width, Height = shown.Height },
+                ColorScheme = ColorScheme.Light,
+                HasTouch = shown.IsPhone,
+                DeviceScaleFactor = 1,
+                Locale = "en-GB",
+                TimezoneId = "Europe/London",
+                ReducedMotion = ReducedMotion.Reduce,
+            }
+        );
+        context.SetDefaultTimeout(30_000);
+        return new Visit(await context.NewPageAsync());
+    }
+
+    /// <inheritdoc />
+    public async Task InitializeAsync()
+    {
+        string? program = Environment.GetEnvironmentVariable("CHROMIUM") is { Length: > 0 } given
+            ? given
+            : Places.FirstOrDefault(File.Exists);
+        if (program is null)
+        {
+            throw new InvalidOperationException("There is no Chromium here. Run ./test, which installs it, or set CHROMIUM to its path.");
+        }
+
+        _playwright = await Playwright.CreateAsync();
+        _browser = await _playwright.Chromium.LaunchAsync(
+            new BrowserTypeLaunchOptions
+            {
+                ExecutablePath = program,
+                Headless = true,
+                ChromiumSandbox = false,
+                Args =
+                [
+                    "--disable-gpu",
+                    "--disable-background-networking",
+                    "--disable-component-update",
+                    "--disable-sync",
+                    "--no-first-run",
+                    "--font-render-hinting=none",
+                ],
+            }
+        );
+    }
+
+    /// <inheritdoc />
+    public async Task DisposeAsync()
+    {
+        if (_browser is not null)
+        {
+            await _browser.CloseAsync();
+        }
+
+        _playwright?.Dispose();
+    }
+}

@@ -1,0 +1,103 @@
+using System.Diagnostics;
+using System.Text;
+using System.Text.RegularExpressions;
+
+namespace RehabTrack.Browser.Tests.Harness;
+
+/// <summary>The published app on a free port of this machine, with a data folder that goes away with it.</summary>
+public sealed partial class RunningApp : IAsyncDisposable
+{
+    private readonly Process _process;
+    private readonly DirectoryInfo _data;
+
+    private RunningApp(Process process, DirectoryInfo data, string address)
+    {
+        _process = process;
+        _data = data;
+        Address = address;
+    }
+
+    /// <summary>Where it answers, without a slash at the end.</summary>
+    public string Address { get; }
+
+    /// <summary>Starts the app and waits until it says its address.</summary>
+    public static async Task<RunningApp> StartAsync(params string[] arguments)
+    {
+        DirectoryInfo data = Directory.CreateTempSubdirectory("rehabtrack-");
+        ProcessStartInfo start = new("dotnet")
+        {
+            WorkingDirectory = data.FullName,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            UseShellExecute = false,
+        };
+        start.Environment["DOTNET_NOLOGO"] = "1";
+        start.Environment.Remove("ASPNETCORE_URLS");
+        start.Environment["ASPNETCORE_ENVIRONMENT"] = "Production";
+        foreach (
+            string argument in (string[])
+                [
+                    await PublishedApp.FindAsync(),
+                    "--data",
+                    Path.Combine(data.FullName, "data"),
+                    "--urls",
+                    "http://127.0.0.1:0",
+                    .. arguments,
+                ]
+        )
+        {
+            start.ArgumentList.Add(argument);
+        }
+
+        Process process = Process.Start(start) ?? throw new InvalidOperationException("The app did not start.");
+        StringBuilder said = new();
+        TaskCompletionSource<string> address = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        void Hear(string? line)
+        {
+            lock (said)
+            {
+                said.AppendLine(line);
+            }
+
+            if (line is null)
+            {
+                address.TrySetException(new InvalidOperationException("The app stopped before it said its address: " + said));
+            }
+            else if (Loopback().Match(line) is { Success: true } found)
+            {
+                address.TrySetResult(found.Value);
+            }
+        }
+
+        process.OutputDataReceived += (_, line) => Hear(line.Data);
+        process.ErrorDataReceived += (_, line) => Hear(line.Data ?? string.Empty);
+        process.BeginOutputReadLine();
+        process.BeginErrorReadLine();
+        try
+        {
+            return new RunningApp(process, data, await address.Task.WaitAsync(TimeSpan.FromMinutes(2)));
+        }
+        catch
+        {
+            process.Kill(entireProcessTree: true);
+            process.Dispose();
+            throw;
+        }
+    }
+
+    /// <inheritdoc />
+    public async ValueTask DisposeAsync()
+    {
+        if (!_process.HasExited)
+        {
+            _process.Kill(entireProcessTree: true);
+            await _process.WaitForExitAsync();
+        }
+
+        _process.Dispose();
+        _data.Delete(recursive: true);
+    }
+
+    [GeneratedRegex(@"http://127\.0\.0\.1:\d+")]
+    private static partial Regex Loopback();
+}

@@ -1,0 +1,58 @@
+using System.Collections.Concurrent;
+using Microsoft.Playwright;
+
+namespace RehabTrack.Browser.Tests.Harness;
+
+/// <summary>A person at one window. It keeps every complaint of the browser, so that a test can ask for none.</summary>
+public sealed class Visit : IAsyncDisposable
+{
+    private readonly ConcurrentQueue<string> _complaints = new();
+
+    public Visit(IPage page)
+    {
+        Page = page;
+        page.Console += (_, message) =>
+        {
+            if (message.Type is "error")
+            {
+                _complaints.Enqueue($"console at {page.Url}: {message.Text}");
+            }
+        };
+        page.PageError += (_, error) => _complaints.Enqueue($"script at {page.Url}: {error}");
+        page.Response += (_, response) =>
+        {
+            if (response.Status >= 400)
+            {
+                _complaints.Enqueue($"{response.Status} for {response.Url}");
+            }
+        };
+    }
+
+    public IPage Page { get; }
+
+    /// <summary>Console errors, script errors and failed answers since the window was opened.</summary>
+    public IReadOnlyCollection<string> Complaints => _complaints;
+
+    /// <summary>Opens a live page and waits until the server hears its clicks and keys.</summary>
+    public async Task OpenAsync(string path)
+    {
+        await Page.GotoAsync(path);
+        await WaitUntilLiveAsync();
+    }
+
+    /// <summary>Signs in as the first person of a role.</summary>
+    public async Task SignInAsync(string role)
+    {
+        await Page.GotoAsync("/sign-in");
+        await Page.Locator($"button[data-role={role}]").First.ClickAsync();
+        await Page.WaitForURLAsync(address => !address.Contains("/sign-in", StringComparison.Ordinal));
+    }
+
+    /// <summary>Opens a page that needs no live connection.</summary>
+    public Task OpenStaticAsync(string path) => Page.GotoAsync(path);
+
+    public Task WaitUntilLiveAsync() => Page.Locator("[data-interactive=true]").WaitForAsync();
+
+    /// <inheritdoc />
+    public async ValueTask DisposeAsync() => await Page.Context.CloseAsync();
+}
