@@ -1,0 +1,88 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json;
+using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Linking;
+using RehabTrack.Rechecks.Quantities;
+
+namespace RehabTrack.Rechecks.Analysis;
+
+/// <summary>
+/// A fingerprint of all that an analysis rests on, stored beside its figures: when it is the same, the figures are. The order of
+/// examinations and readings does not matter, that of contradicting constraints does; notes, examiner and transducer do not enter, because the analysis reads none.
+/// </summary>
+public static class InputHash
+{
+    /// <summary>SHA-256 of engine version, settings, case, constraints and date, as 64 lower-case hexadecimal digits.</summary>
+    /// <param name="course">The case; examinations after <paramref name="asOf"/> do not enter.</param>
+    /// <param name="constraints">Links that persons pinned or broke, in the order they were said: the linker follows the earlier of two that contradict.</param>
+    /// <param name="settings">Error model, linker and thresholds.</param>
+    /// <param name="asOf">The date the analysis speaks for.</param>
+    public static string Of(CaseCourse course, IReadOnlyList<LinkConstraint> constraints, AnalysisSettings settings, DateOnly asOf)
+    {
+        ArgumentNullException.ThrowIfNull(course);
+        ArgumentNullException.ThrowIfNull(constraints);
+        ArgumentNullException.ThrowIfNull(settings);
+        StringBuilder text = new();
+        Line(text, "engine", CaseAnalyser.EngineVersion, asOf, JsonSerializer.Serialize(settings));
+        Line(text, "case", course.Id, course.Limb, course.Structure, course.Landmark, course.Onset, course.Reinjury, course.TargetFraction);
+        foreach (
+            Examination examination in course
+                .Examinations.Where(examination => examination.Date <= asOf)
+                .OrderBy(examination => examination.Date)
+                .ThenBy(examination => examination.Id, StringComparer.Ordinal)
+        )
+        {
+            Line(text, "examination", examination.Id, examination.Date, examination.Stance, examination.State);
+            foreach (Reading reading in examination.Readings.OrderBy(reading => reading.Id, StringComparer.Ordinal))
+            {
+                Line(
+                    text,
+                    "reading",
+                    reading.Id,
+                    reading.Part,
+                    reading.Level.Value,
+                    reading.Plane,
+                    reading.Lesion,
+                    reading.Role,
+                    reading.LigamentArea?.Value,
+                    reading.LesionArea.Kind,
+                    reading.LesionArea.Area.Value,
+                    reading.LesionPercent?.Value,
+                    reading.Thickness?.Value,
+                    reading.Width?.Value,
+                    Text(reading.Echogenicity),
+                    Text(reading.FibreAlignment),
+                    reading.Measurer,
+                    reading.Repeat
+                );
+            }
+        }
+
+        foreach (LinkConstraint constraint in constraints)
+        {
+            Line(text, "constraint", constraint.Kind, Text(constraint.First), Text(constraint.Second));
+        }
+
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())));
+    }
+
+    // Every field is quoted as JSON, so that no text can pass for two fields.
+    private static void Line(StringBuilder text, string kind, params IEnumerable<object?> fields)
+    {
+        text.Append(kind);
+        foreach (object? field in fields)
+        {
+            text.Append(' ').Append(JsonSerializer.Serialize(Convert.ToString(field, CultureInfo.InvariantCulture)));
+        }
+
+        text.Append('\n');
+    }
+
+    private static string? Text(Grade? grade) =>
+        grade is null ? null : string.Create(CultureInfo.InvariantCulture, $"{grade.Scale.Id}:{grade.Value}");
+
+    private static string Text(PlaceKey place) =>
+        string.Create(CultureInfo.InvariantCulture, $"{place.ExaminationId}|{place.Path}|{place.Level.Value:R}");
+}
