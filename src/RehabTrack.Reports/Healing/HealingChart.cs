@@ -158,7 +158,11 @@ public sealed class HealingChart
     /// <summary>The figure of the highest point stands over its error, inside the plot.</summary>
     private double RoomForFigures(double height) => 1 / (1 - ((_figure + 9) / height));
 
-    private bool ShowsValue(int point) => point == 0 || point == _trend.Series.Count - 1 || (!_phone && _trend.Series.Count <= 9);
+    private bool ShowsValue(int point) =>
+        point == _trend.Series.Count - 1
+        || (_phone ? point == FirstInTrend : point == 0 || _trend.Series.Count <= 9);
+
+    private int FirstInTrend => Math.Max(_trend.Series.ToList().FindIndex(point => point.InTrend), 0);
 
     private double? TargetOf(Measure measure)
     {
