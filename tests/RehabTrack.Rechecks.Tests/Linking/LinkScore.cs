@@ -14,6 +14,7 @@ public sealed class LinkScore
     private int _sure;
     private int _struckTrue;
     private int _struckRight;
+    private int _struckAsked;
     private int _sureRight;
 
     /// <summary>F1 over neighbouring examinations.</summary>
@@ -35,6 +36,10 @@ public sealed class LinkScore
     /// <summary>Recall of the link of the struck place, from the second to the third examination.</summary>
     public double StruckRecall => (double)_struckRight / _struckTrue;
 
+    /// <summary>The same, counting those too that the page asks about.</summary>
+    public double StruckLinkedOrAsked => (double)(_struckRight + _struckAsked) / _struckTrue;
+
+    /// <summary>Share of the links found that are said at least .9.</summary>
     public double SureShare => (double)_sure / _found;
 
     public void Add(SimulatedLigament ligament, LinkedCourse course)
@@ -55,8 +60,8 @@ public sealed class LinkScore
         }
 
         _true += seen.Count(at => at.Item1 > 0 && seen.Contains((at.Item1 - 1, at.Item2)));
-        _struckTrue += seen.Contains((1, ligament.StruckPlace)) && seen.Contains((2, ligament.StruckPlace)) ? 1 : 0;
         _farTrue += seen.Count(at => at.Item1 == last && seen.Contains((0, at.Item2)));
+        CountStruck(ligament, course);
         foreach (Track track in course.Tracks)
         {
             var steps = track
@@ -72,7 +77,6 @@ public sealed class LinkScore
                     {
                         _found++;
                         _right += other.Place == step.Place ? 1 : 0;
-                        _struckRight += step.Examination == 2 && step.Place == ligament.StruckPlace && other.Place == step.Place ? 1 : 0;
                     }
 
                     if (step.Examination == last && other.Examination == 0)
@@ -95,6 +99,36 @@ public sealed class LinkScore
                     _sureRight += majority == step.Place ? 1 : 0;
                 }
             }
+        }
+    }
+
+    /// <summary>Whether the struck place of the third examination is linked to the second's, or else one of the two is uncertain.</summary>
+    private void CountStruck(SimulatedLigament ligament, LinkedCourse course)
+    {
+        (Track Track, TrackStep Step)? Find(int examination)
+        {
+            foreach (Track track in course.Tracks)
+            {
+                foreach (TrackStep step in track.Steps)
+                {
+                    if (
+                        step.ExaminationId == ligament.Examinations[examination].Id
+                        && ligament.PlaceOf(step.Place.Readings[0].Id) == ligament.StruckPlace
+                    )
+                    {
+                        return (track, step);
+                    }
+                }
+            }
+
+            return null;
+        }
+
+        if (Find(1) is { } before && Find(2) is { } struck)
+        {
+            _struckTrue++;
+            _struckRight += before.Track == struck.Track ? 1 : 0;
+            _struckAsked += before.Track != struck.Track && (before.Step.Uncertain || struck.Step.Uncertain) ? 1 : 0;
         }
     }
 }

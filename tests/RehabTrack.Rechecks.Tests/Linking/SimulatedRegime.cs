@@ -21,7 +21,4 @@ public sealed record SimulatedRegime(double SpacingCm, double Missed, double Add
 
     /// <summary>Number of examinations.</summary>
     public int Examinations { get; init; } = 5;
-
-    /// <summary>Whether the tape is marked every two centimetres and readings carry the mark's name.</summary>
-    public bool RegularGrid { get; init; }
 }
