@@ -1,5 +1,6 @@
 using System.Globalization;
 using RehabTrack.Exchange.Cases;
+using RehabTrack.Exchange.Mapping;
 using RehabTrack.Exchange.Rows;
 using RehabTrack.Exchange.Sheets;
 using RehabTrack.Rechecks.Exams;
@@ -20,13 +21,13 @@ public static class SheetImport
     /// <summary>Reads a file.</summary>
     /// <param name="stream">A stream that can seek; read from its start and left open.</param>
     /// <param name="today">The practice's date: later dates are refused. Null lets every date pass.</param>
-    /// <param name="plans">What a mapping makes of the headings; null reads them as the canonical ones.</param>
+    /// <param name="mapping">What the headings mean; null reads them as the canonical ones.</param>
     /// <param name="progress">Told the number of rows read so far.</param>
     /// <param name="cancellation">Stops reading.</param>
     public static SheetResult Read(
         Stream stream,
         DateOnly? today,
-        Func<SheetShape, IReadOnlyList<RowPlan>>? plans = null,
+        SheetMapping? mapping = null,
         IProgress<int>? progress = null,
         CancellationToken cancellation = default
     )
@@ -51,9 +52,20 @@ public static class SheetImport
 
         List<SheetCaution> cautions = [.. inspection.Cautions.Select(caution => new SheetCaution(0, "", "", caution))];
         IReadOnlyList<RowPlan> rowPlans;
-        if (plans is not null)
+        if (mapping is not null)
         {
-            rowPlans = plans(shape);
+            if (MappingRules.Check(mapping, shape) is { Count: > 0 } problems)
+            {
+                return new SheetResult
+                {
+                    Shape = shape,
+                    NeedsMapping = true,
+                    MappingProblems = problems,
+                    Cautions = cautions,
+                };
+            }
+
+            rowPlans = MappingRules.Plans(mapping, shape);
         }
         else
         {
@@ -138,6 +150,7 @@ public static class SheetImport
             }
 
             context.Cancellation.ThrowIfCancellationRequested();
+            int before = rejected.Count;
             foreach (RowPlan plan in plans)
             {
                 if (parser.Parse(reader.Record, plan) is { } row)
@@ -145,6 +158,8 @@ public static class SheetImport
                     rows.Add(row);
                 }
             }
+
+            TellOnce(rejected, before);
 
             count.Trim(rejected);
             if (cautions.Count > MostMessages)
@@ -196,6 +211,17 @@ public static class SheetImport
             Cautions = [.. cautions.OrderBy(caution => caution.Row).Take(MostMessages)],
             Rows = read,
         };
+    }
+
+    /// <summary>A wrong cell that all groups of a row share is told once.</summary>
+    private static void TellOnce(List<RejectedRow> rejected, int from)
+    {
+        if (rejected.Count - from > 1)
+        {
+            RejectedRow[] once = [.. rejected.Skip(from).DistinctBy(row => (row.Column, row.Value, row.Problem.Code))];
+            rejected.RemoveRange(from, rejected.Count - from);
+            rejected.AddRange(once);
+        }
     }
 
     private static SheetResult Failed(Problem problem) => new() { FileProblem = problem };

@@ -20,6 +20,9 @@ public sealed record SheetResult
     /// <summary>What the canonical sheet needs and these headings do not name; for the message beside the mapping.</summary>
     public IReadOnlyList<string> MissingColumns { get; init; } = [];
 
+    /// <summary>Why the mapping that was given cannot be used; empty when none was given.</summary>
+    public IReadOnlyList<Problem> MappingProblems { get; init; } = [];
+
     /// <summary>The cases, ordered by label.</summary>
     public IReadOnlyList<CaseFile> Cases { get; init; } = [];
 

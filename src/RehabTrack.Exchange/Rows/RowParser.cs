@@ -285,8 +285,8 @@ public sealed class RowParser
             return null;
         }
 
-        // Division keeps 45 mm² at 0.45 cm², where a product with 0.01 may end one bit beside it.
-        return factor == 1 ? value : value / Math.Round(1 / factor);
+        // Decimal arithmetic: 9.4 mm are 0.94 cm, not one bit beside it. A number too large for it is too large for any limit.
+        return factor == 1 || Math.Abs(value) > 1e9 ? value * factor : (double)((decimal)value * (decimal)factor);
     }
 
     private void Reject(IEnumerable<Problem> problems)

@@ -61,7 +61,7 @@ public static class AnalyseCommand
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {
-            messages.WriteLine(exception.Message);
+            messages.WriteLine(Text(AnalyseTexts.FileTrouble, exception.Message));
             return Refused;
         }
         catch (OperationCanceledException)
