@@ -97,7 +97,7 @@ public sealed class HealingChart
         string title = _words.TitleOf(_trend, measure, series[0].Date, series[^1].Date);
         string description = _words.DescriptionOf(_trend, measure, steps, target);
         XElement scenery = Svg.Of("g", ("class", "scenery"), ("aria-hidden", "true"));
-        FirstWeeks(scenery, time, values);
+        FirstWeeks(scenery, target, time, values);
         Rules(scenery, measure, time, values);
         double below = Dates(scenery, time, bottom);
         Band(scenery, series, time, values);
@@ -159,8 +159,7 @@ public sealed class HealingChart
     private double RoomForFigures(double height) => 1 / (1 - ((_figure + 9) / height));
 
     private bool ShowsValue(int point) =>
-        point == _trend.Series.Count - 1
-        || (_phone ? point == FirstInTrend : point == 0 || _trend.Series.Count <= 9);
+        point == _trend.Series.Count - 1 || (_phone ? point == FirstInTrend : point == 0 || _trend.Series.Count <= 9);
 
     private int FirstInTrend => Math.Max(_trend.Series.ToList().FindIndex(point => point.InTrend), 0);
 
@@ -198,7 +197,7 @@ public sealed class HealingChart
 
     private double PlotRight => _phone ? _width - 4 : _width - 150;
 
-    private void FirstWeeks(XElement scenery, TimeAxis time, ValueAxis values)
+    private void FirstWeeks(XElement scenery, double? target, TimeAxis time, ValueAxis values)
     {
         if (LatestInjury is not { } injury || injury.AddDays(_analysis.Settings.Trend.AcutePhaseDays) <= time.From)
         {
@@ -226,7 +225,9 @@ public sealed class HealingChart
         );
         if (to - from > Svg.WidthOf(Drawings.HealingFirstWeeks, _small) + 8)
         {
-            scenery.Add(Svg.Text(from + 5, values.Bottom - 6, Drawings.HealingFirstWeeks, _small, Palette.Soft));
+            double line = target is { } value ? values.YOf(value) : values.Top;
+            double y = values.Bottom - line < _small + 12 ? line - 5 : values.Bottom - 6;
+            scenery.Add(Svg.Text(from + 5, y, Drawings.HealingFirstWeeks, _small, Palette.Soft));
         }
     }
 

@@ -21,6 +21,7 @@ public sealed class LadderDrawing
     private readonly LadderOptions _options;
     private readonly LadderWords _words;
     private readonly CaseCourse _course;
+    private readonly IReadOnlyList<string> _axisWords;
 
     private LadderDrawing(CaseCourse course, LadderLayout layout)
     {
@@ -28,6 +29,7 @@ public sealed class LadderDrawing
         _layout = layout;
         _options = layout.Options;
         _words = new LadderWords(layout.Options.Culture);
+        _axisWords = AxisWords();
     }
 
     /// <summary>Draws a case's ladder.</summary>
@@ -58,7 +60,7 @@ public sealed class LadderDrawing
         }
 
         Headings(scenery);
-        (XElement legend, double height) = LadderLegend.Of(_layout, [.. Shown], Hatch, _words.AxisOf(_course, _options.Straightened));
+        (XElement legend, double height) = LadderLegend.Of(_layout, [.. Shown], Hatch, AxisInLegend);
         XElement root = Svg.Root(_layout.Width, height, _options.Interactive, title, description, _options.IdPrefix);
         root.Add(Svg.Of("defs").Containing(LadderMarks.HatchPattern(Hatch)), scenery);
         foreach (LadderItem item in Shown.OrderBy(item => item.Examination).ThenBy(item => item.Track.Path).ThenBy(item => item.Y))
@@ -114,15 +116,9 @@ public sealed class LadderDrawing
     {
         double size = _layout.SmallSize;
         double first = _layout.HeadingSize + 1;
-        if (!_layout.Phone)
+        for (int i = 0; i < _axisWords.Count; i++)
         {
-            // The words may stand over the rules of the first column, never over its date.
-            double room = _layout.Left + (_layout.Spacing / 2) - 48;
-            string[] lines = [Drawings.AxisBelow, .. Svg.Wrapped(_words.Landmark(_course), room, size)];
-            for (int i = 0; i < lines.Length; i++)
-            {
-                scenery.Add(Svg.Text(4, first + ((size + 3) * i), lines[i], size, Palette.Soft));
-            }
+            scenery.Add(Svg.Text(4, first + ((size + 4) * i), _axisWords[i], size, Palette.Soft, kind: "axis-words"));
         }
 
         int? year = null;
@@ -155,6 +151,23 @@ public sealed class LadderDrawing
             }
         }
     }
+
+    /// <summary>Two lines beside the first heading, where they fit; else the unit alone, and the legend says the rest.</summary>
+    private IReadOnlyList<string> AxisWords()
+    {
+        if (_layout.Phone || !_layout.ShownColumns.Any())
+        {
+            return [];
+        }
+
+        LadderColumn column = _layout.ShownColumns.First();
+        double size = _layout.SmallSize;
+        string landmark = _words.Landmark(_course);
+        double room = column.X - (Svg.WidthOf(Below(column, true), size) / 2) - 12;
+        return Svg.WidthOf(landmark, size) <= room ? [Drawings.AxisBelow, landmark] : [Drawings.AxisUnit];
+    }
+
+    private string? AxisInLegend => _axisWords.Count < 2 || _options.Straightened ? _words.AxisOf(_course, _options.Straightened) : null;
 
     private string Below(LadderColumn column, bool newYear)
     {

@@ -9,14 +9,14 @@ namespace RehabTrack.Reports.Ladder;
 /// <summary>The legend names only the marks that occur, and its first bar is the scale.</summary>
 internal static class LadderLegend
 {
-    public static (XElement Legend, double Height) Of(LadderLayout layout, IReadOnlyList<LadderItem> items, string hatch, string axis)
+    public static (XElement Legend, double Height) Of(LadderLayout layout, IReadOnlyList<LadderItem> items, string hatch, string? axis)
     {
         XElement legend = Svg.Of("g", ("class", "legend"), ("aria-hidden", "true"));
         double size = layout.SmallSize;
         double height = Math.Min(layout.RungHeight, 12);
         double x = 4;
         double y = layout.Bottom + size + 4;
-        if (items.Count > 0 && (layout.Phone || layout.Options.Straightened))
+        if (items.Count > 0 && axis is not null)
         {
             foreach (string line in Svg.Wrapped(axis, layout.Width - 8, size))
             {

@@ -314,6 +314,28 @@ public sealed class LadderDrawingTests
         Assert.Equal(1, picture.FirstShown);
     }
 
+    [Theory]
+    [InlineData(Landmark.PointOfHock, 3)]
+    [InlineData(Landmark.AccessoryCarpalBone, 3)]
+    [InlineData(Landmark.AccessoryCarpalBone, 7)]
+    [InlineData(Landmark.PointOfHock, 10)]
+    public void The_words_of_the_axis_never_run_into_the_first_heading_and_the_landmark_is_always_named(Landmark landmark, int examinations)
+    {
+        InventedCase invented = InventedCase.Healing(examinations);
+        invented.Landmark = landmark;
+        (CaseCourse course, CaseAnalysis analysis) = invented.Build();
+        XElement svg = LadderDrawing.Draw(course, analysis, new LadderOptions()).Root;
+        double widest = WithClass(svg, "axis-words").Max(words => 4 + Svg.WidthOf(words.Value, Number(words, "font-size")));
+        XElement date = WithClass(svg, "date").First();
+        XElement below = date.ElementsAfterSelf().First();
+        Assert.True(widest < Number(below, "x") - (Svg.WidthOf(below.Value, Number(below, "font-size")) / 2));
+        Assert.Contains(
+            Wording.Names.Of(landmark),
+            string.Concat(svg.Descendants().Where(e => e.Name.LocalName == "text").Select(e => e.Value)),
+            StringComparison.Ordinal
+        );
+    }
+
     [Fact]
     public void Crowded_rungs_do_not_cover_each_other()
     {
