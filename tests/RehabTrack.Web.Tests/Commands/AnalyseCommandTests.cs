@@ -31,7 +31,7 @@ public sealed class AnalyseCommandTests : IDisposable
             "The lesion area (9 cm²) is larger than the ligament area (1.5 cm²). Check both; a decimal mark may have slipped.",
             document.RootElement.GetProperty("rejected")[0].GetProperty("reason").GetString()
         );
-        Assert.Contains("2 rows read, 1 taken, 1 cases analysed.", _messages.ToString(), StringComparison.Ordinal);
+        Assert.Contains("Rows read: 2, taken: 1; cases analysed: 1.", _messages.ToString(), StringComparison.Ordinal);
         Assert.Equal(
             ["in.csv", "out.json"],
             Directory.EnumerateFiles(_folder).Select(System.IO.Path.GetFileName).Order(StringComparer.Ordinal)
