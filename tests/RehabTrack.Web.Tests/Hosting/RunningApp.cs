@@ -1,0 +1,100 @@
+using System.Net;
+using System.Text.RegularExpressions;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+using Microsoft.Extensions.DependencyInjection;
+using RehabTrack.Records.People;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Start;
+using RehabTrack.Web.Hosting;
+
+namespace RehabTrack.Web.Tests.Hosting;
+
+/// <summary>The whole server on a free loopback port, with an empty data folder of its own.</summary>
+public sealed partial class RunningApp : IAsyncLifetime
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("rehabtrack-web-").FullName;
+    private WebApplication? _app;
+
+    public Uri Address { get; private set; } = default!;
+
+    public IServiceProvider Services => _app!.Services;
+
+    public Actor Vet { get; private set; } = default!;
+
+    public Actor Trainer { get; private set; } = default!;
+
+    public async Task InitializeAsync()
+    {
+        StartOptions options = StartOptions.Parse(["--data", _folder, "--urls", "http://127.0.0.1:0"]);
+        _app = WebHost.Build(options);
+        await Opening.RunAsync(_app.Services, options);
+        await _app.StartAsync();
+        Address = new Uri(Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single());
+        Vet = (await Services.GetRequiredService<SignInDoor>().ListAsync()).Single();
+        Trainer = await AddAsync("Tess Lunge", Role.Trainer);
+    }
+
+    public async Task DisposeAsync()
+    {
+        await _app!.DisposeAsync();
+        Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
+        Directory.Delete(_folder, recursive: true);
+    }
+
+    /// <summary>A browser without a cookie, which shows redirects instead of following them.</summary>
+    public HttpClient Browser() =>
+        new(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = new CookieContainer() }) { BaseAddress = Address };
+
+    /// <summary>A browser in which somebody is signed in.</summary>
+    public async Task<HttpClient> BrowserAsync(Actor actor)
+    {
+        HttpClient browser = Browser();
+        using HttpResponseMessage answer = await browser.PostAsync(
+            "/sign-in/as",
+            new FormUrlEncodedContent(
+                new Dictionary<string, string>
+                {
+                    ["person"] = actor.PersonId.ToString(),
+                    ["__RequestVerificationToken"] = await TokenAsync(browser, "/sign-in"),
+                }
+            )
+        );
+        Assert.Equal(HttpStatusCode.Redirect, answer.StatusCode);
+        return browser;
+    }
+
+    /// <summary>The antiforgery token of the first form of a page.</summary>
+    public static async Task<string> TokenAsync(HttpClient browser, string page)
+    {
+        string html = await browser.GetStringAsync(page);
+        Match token = Token().Match(html);
+        Assert.True(token.Success, $"{page} has no form with a token.");
+        return token.Groups["value"].Value;
+    }
+
+    private async Task<Actor> AddAsync(string name, Role role)
+    {
+        Guid id = (
+            await Services
+                .GetRequiredService<SavePerson>()
+                .ExecuteAsync(
+                    Vet,
+                    new SavePersonInput
+                    {
+                        CommandId = Guid.CreateVersion7(),
+                        Name = name,
+                        Role = role,
+                        CanSignIn = true,
+                    }
+                )
+        )
+            .Value
+            .Id;
+        return new Actor(Vet.PracticeId, id, role, name);
+    }
+
+    [GeneratedRegex("name=\"__RequestVerificationToken\"[^>]*value=\"(?<value>[^\"]+)\"", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Token();
+}
