@@ -9,13 +9,26 @@ public static class Opening
 {
     /// <summary>Does it.</summary>
     /// <exception cref="StartException">The database cannot be used.</exception>
-    public static async Task RunAsync(IServiceProvider services, CancellationToken cancellation = default)
+    public static async Task RunAsync(IServiceProvider services, StartOptions options, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(services);
+        ArgumentNullException.ThrowIfNull(options);
         await services.GetRequiredService<SqliteStart>().RunAsync(cancellation);
-        await services
-            .GetRequiredService<EnsureLocalPractice>()
-            .RunAsync(new LocalPractice(StartUpTexts.LocalPractice, StartUpTexts.LocalVet, TimeZoneInfo.Local.Id, "en"), cancellation);
+        if (options.IsDemo)
+        {
+            DemoDefinition demo = DemoSeed.Definition();
+            await services.GetRequiredService<LoadDemo>().RunAsync(demo, DemoSeed.Cases(demo), cancellation);
+        }
+        else
+        {
+            await services
+                .GetRequiredService<EnsureLocalPractice>()
+                .RunAsync(
+                    new LocalPractice(StartUpTexts.LocalPractice, StartUpTexts.LocalVet, TimeZoneInfo.Local.Id, "en"),
+                    cancellation
+                );
+        }
+
         await services.GetRequiredService<RenewSummaries>().RunAsync(cancellation: cancellation);
     }
 }

@@ -18,7 +18,7 @@ public static class StartUp
         {
             StartOptions options = StartOptions.Parse(arguments);
             await using WebApplication app = WebHost.Build(options);
-            await Opening.RunAsync(app.Services);
+            await Opening.RunAsync(app.Services, options);
             await app.StartAsync();
             Announce(app, options);
             await app.WaitForShutdownAsync();

@@ -5,6 +5,7 @@ using RehabTrack.Records.Sqlite;
 using RehabTrack.Records.Start;
 using RehabTrack.Web.Account;
 using RehabTrack.Web.Features.Horses;
+using RehabTrack.Web.Features.Import;
 using RehabTrack.Web.Shell;
 
 namespace RehabTrack.Web.Hosting;
@@ -43,6 +44,7 @@ public static class WebHost
         services.AddRazorComponents().AddInteractiveServerComponents();
         services.AddMudServices();
         services.AddScoped<CurrentActor>();
+        services.AddSingleton<ImportReader>();
         services.AddCascadingAuthenticationState();
         services.AddAuthorization(Policies.Add);
         services.AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme).AddCookie(cookie => ConfigureCookie(cookie, mode));
@@ -106,6 +108,7 @@ public static class WebHost
         app.MapStaticAssets().AllowAnonymous();
         app.MapSignIn();
         app.MapPhotos();
+        app.MapImports();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = "'none'");
     }
 }
