@@ -23,10 +23,7 @@ public static class Opening
         {
             await services
                 .GetRequiredService<EnsureLocalPractice>()
-                .RunAsync(
-                    new LocalPractice(StartUpTexts.LocalPractice, StartUpTexts.LocalVet, TimeZoneInfo.Local.Id, "en"),
-                    cancellation
-                );
+                .RunAsync(new LocalPractice(StartUpTexts.LocalPractice, StartUpTexts.LocalVet, TimeZoneInfo.Local.Id, "en"), cancellation);
         }
 
         await services.GetRequiredService<RenewSummaries>().RunAsync(cancellation: cancellation);

@@ -36,6 +36,5 @@ public sealed class ReferenceLabelsTests
     [Theory]
     [InlineData("readings[Body 12.5].ligament_area_cm2", "Body 12.5: ligament area")]
     [InlineData("stance", "stance")]
-    public void A_field_that_differs_is_named_in_plain_words(string field, string shown) =>
-        Assert.Equal(shown, ColumnNames.OfField(field));
+    public void A_field_that_differs_is_named_in_plain_words(string field, string shown) => Assert.Equal(shown, ColumnNames.OfField(field));
 }

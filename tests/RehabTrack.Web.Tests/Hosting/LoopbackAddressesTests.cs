@@ -33,9 +33,7 @@ public sealed class LoopbackAddressesTests
 
     [Fact]
     public void One_open_address_among_closed_ones_is_refused() =>
-        Assert.Throws<StartRefusedException>(() =>
-            LoopbackAddresses.Choose(With("urls", "http://localhost:5081; http://0.0.0.0:5082"))
-        );
+        Assert.Throws<StartRefusedException>(() => LoopbackAddresses.Choose(With("urls", "http://localhost:5081; http://0.0.0.0:5082")));
 
     [Theory]
     [InlineData("http_ports", "8080")]

@@ -89,9 +89,7 @@ public sealed partial class RunningApp : IAsyncLifetime
                         CanSignIn = true,
                     }
                 )
-        )
-            .Value
-            .Id;
+        ).Value.Id;
         return new Actor(Vet.PracticeId, id, role, name);
     }
 

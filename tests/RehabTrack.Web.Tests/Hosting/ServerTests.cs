@@ -62,9 +62,7 @@ public sealed partial class ServerTests(RunningApp app) : IClassFixture<RunningA
     [Fact]
     public async Task A_trainer_is_refused_by_the_use_case_behind_the_start_page_too()
     {
-        Outcome<OverviewView> outcome = await app
-            .Services.GetRequiredService<GetOverview>()
-            .ExecuteAsync(app.Trainer, NoInput.Value);
+        Outcome<OverviewView> outcome = await app.Services.GetRequiredService<GetOverview>().ExecuteAsync(app.Trainer, NoInput.Value);
         Assert.Equal("not-allowed", Assert.Single(outcome.Problems).Code);
     }
 

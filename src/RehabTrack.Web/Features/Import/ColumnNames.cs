@@ -13,8 +13,7 @@ public static class ColumnNames
     }
 
     /// <summary>Whether there is a name for the column.</summary>
-    public static bool Has(string column) =>
-        ImportColumns.ResourceManager.GetString("column_" + column, TextCulture.Default) is not null;
+    public static bool Has(string column) => ImportColumns.ResourceManager.GetString("column_" + column, TextCulture.Default) is not null;
 
     /// <summary>A field of a difference, as "Body 12.5: ligament area" for <c>readings[Body 12.5].ligament_area_cm2</c>.</summary>
     public static string OfField(string field)
