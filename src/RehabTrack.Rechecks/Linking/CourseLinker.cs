@@ -23,27 +23,29 @@ internal sealed class CourseLinker(CourseState state, LinkingSettings settings)
 
         Untangle();
         Merge();
-        int passes = (int)settings.LargestPasses;
-        for (int pass = 0; pass < passes; pass++)
+        bool settled = false;
+        for (int pass = 0; !settled && pass < settings.LargestPasses; pass++)
         {
-            bool changed = false;
+            settled = true;
             for (int e = 0; e < state.Examinations.Count; e++)
             {
-                changed |= Realign(e);
+                settled &= !Realign(e);
             }
 
             Refit();
             Untangle();
-            changed |= Merge();
-            if (!changed)
-            {
-                break;
-            }
+            settled &= !Merge();
         }
 
         for (int e = 0; e < state.Examinations.Count; e++)
         {
-            Judge(e);
+            if (!settled)
+            {
+                _aligner.Align(state, e);
+                Keep(e);
+            }
+
+            JudgePinnedGroups(e);
         }
 
         return Assemble();
@@ -69,8 +71,8 @@ internal sealed class CourseLinker(CourseState state, LinkingSettings settings)
     private bool Realign(int e)
     {
         _aligner.Align(state, e);
+        double shift = state.Shift[e];
         state.Shift[e] = state.Places[e].Any(places => places.Length > 0) ? _aligner.Shift : 0;
-        _shiftVariance[e] = _aligner.ShiftVariance;
         state.LigamentSize[e] = _aligner.LigamentSize;
         bool changed = !state.Placed[e];
         state.Placed[e] = true;
@@ -80,6 +82,12 @@ internal sealed class CourseLinker(CourseState state, LinkingSettings settings)
             changed |= Put(e, path);
         }
 
+        if (!changed)
+        {
+            state.Shift[e] = shift;
+        }
+
+        Keep(e);
         return changed;
     }
 
@@ -251,34 +259,97 @@ internal sealed class CourseLinker(CourseState state, LinkingSettings settings)
         return false;
     }
 
-    /// <summary>Aligns an examination once more without moving its places, and keeps the probabilities.</summary>
-    private void Judge(int e)
+    /// <summary>Keeps what the last alignment says of an examination's places, where they stand now.</summary>
+    private void Keep(int e)
     {
-        _aligner.Align(state, e);
         _shiftVariance[e] = _aligner.ShiftVariance;
-        for (int path = 0; path < state.PathCount; path++)
+        foreach (PlaceNode[] places in state.Places[e])
         {
-            PlaceNode[] places = state.Places[e][path];
-            Consensus consensus = _aligner.Consensus[path];
             for (int j = 0; j < places.Length; j++)
             {
-                PlaceNode place = places[j];
-                place.Others.Clear();
-                place.Probability = 0;
-                for (int row = 0; row < consensus.Count; row++)
+                Keep(places, j);
+            }
+        }
+    }
+
+    private void Keep(PlaceNode[] places, int j)
+    {
+        PlaceNode place = places[j];
+        Consensus consensus = _aligner.Consensus[place.Path];
+        place.Others.Clear();
+        place.Probability = 0;
+        for (int row = 0; row < consensus.Count; row++)
+        {
+            double probability = Math.Clamp(_aligner.Probabilities[place.Path][(row * places.Length) + j], 0, 1);
+            if (consensus.Columns[row] == place.Column)
+            {
+                place.Probability = probability;
+            }
+            else if (probability >= settings.AlternativeFrom)
+            {
+                place.Others.Add((consensus.Columns[row], probability));
+            }
+        }
+    }
+
+    /// <summary>
+    /// The first place of a pinned group on a track is held there by the pins to later ones. How sure the group's link to the earlier
+    /// places is comes out when that place is aligned on its own, without the rest of its group.
+    /// </summary>
+    private void JudgePinnedGroups(int e)
+    {
+        List<(PlaceNode Place, int Index, int Group)> leaders = [];
+        List<(PlaceNode Place, TrackColumn Column)> away = [];
+        foreach (PlaceNode[] places in state.Places[e])
+        {
+            for (int j = 0; j < places.Length; j++)
+            {
+                if (places[j].Group >= 0 && IsLeader(places[j]))
                 {
-                    double probability = Math.Clamp(_aligner.Probabilities[path][(row * places.Length) + j], 0, 1);
-                    if (consensus.Columns[row] == place.Column)
-                    {
-                        place.Probability = probability;
-                    }
-                    else if (probability >= settings.AlternativeFrom)
-                    {
-                        place.Others.Add((consensus.Columns[row], probability));
-                    }
+                    leaders.Add((places[j], j, places[j].Group));
                 }
             }
         }
+
+        foreach ((PlaceNode leader, _, int group) in leaders)
+        {
+            TrackColumn column = leader.Column!;
+            foreach (PlaceNode other in state.Pins.Groups[group].Where(other => other != leader))
+            {
+                column.Remove(other);
+                away.Add((other, column));
+            }
+
+            leader.Group = -1;
+        }
+
+        if (leaders.Count == 0)
+        {
+            return;
+        }
+
+        _aligner.Align(state, e);
+        foreach ((PlaceNode leader, int index, int group) in leaders)
+        {
+            Keep(state.Places[e][leader.Path], index);
+            leader.Group = group;
+        }
+
+        away.ForEach(entry => entry.Column.Add(entry.Place));
+    }
+
+    /// <summary>Whether a place is the first of its group on its track, with places before it that no pin ties to it.</summary>
+    private static bool IsLeader(PlaceNode place)
+    {
+        foreach (PlaceNode? member in place.Column!.Members)
+        {
+            if (member is not null && (member == place || member.Group == place.Group))
+            {
+                return member == place && place.Column.First != place;
+            }
+        }
+
+        return false;
     }
 
     private LinkedCourse Assemble()

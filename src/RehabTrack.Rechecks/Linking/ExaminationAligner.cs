@@ -71,7 +71,8 @@ internal sealed class ExaminationAligner
     public void Align(CourseState state, int examination)
     {
         (double priorShift, double priorVariance) = PriorShift(state, examination);
-        LigamentSize = Neighbour(state, state.LigamentSize, examination);
+        double usual = Neighbour(state, state.LigamentSize, examination);
+        LigamentSize = state.Placed[examination] ? state.LigamentSize[examination] : usual;
         for (int path = 0; path < state.PathCount; path++)
         {
             Consensus[path].Gather(state, path, examination);
@@ -90,7 +91,7 @@ internal sealed class ExaminationAligner
 
         Solve(state, examination, priorShift, priorVariance);
         double before = LigamentSize;
-        LigamentSize = CommonLigamentSize(state, examination, before);
+        LigamentSize = CommonLigamentSize(state, examination, usual);
         if (Math.Abs(LigamentSize - before) > _settings.LogLigamentAreaStandardDeviation / 4)
         {
             Solve(state, examination, priorShift, priorVariance);
@@ -210,15 +211,49 @@ internal sealed class ExaminationAligner
                     continue;
                 }
 
-                double constant = presence + _terms.Ligament(consensus, row, place, LigamentSize);
                 double distance = place.Level - consensus.Position[row] - priorShift;
+                FillGaussian(cell, distance, variance);
+                double factor = block.Pinned ? 1 : Math.Exp(presence + _terms.Ligament(consensus, row, place, LigamentSize));
+                double floor = block.Pinned ? PinnedFloor : 0;
                 for (int k = 0; k < _grid.Shifts.Length; k++)
                 {
-                    double away = distance - _grid.Shifts[k];
-                    double position = -0.5 * away * away / variance;
-                    cell[k] = block.Pinned ? Math.Exp(position) + PinnedFloor : Math.Exp(constant + position);
+                    cell[k] = (cell[k] * factor) + floor;
                 }
             }
+        }
+    }
+
+    /// <summary>
+    /// exp(−(distance − shift)²/2·variance) at every shift of the grid, from its peak outwards: the ratio of neighbours shrinks by a
+    /// constant factor, so that three exponentials do for the whole row.
+    /// </summary>
+    private void FillGaussian(Span<double> cell, double distance, double variance)
+    {
+        double[] shifts = _grid.Shifts;
+        double step = _settings.ShiftSumStepCm;
+        int peak = shifts.Length == 1 ? 0 : (int)Math.Clamp(Math.Round((distance - shifts[0]) / step), 0, shifts.Length - 1);
+        double away = distance - shifts[peak];
+        double shrink = Math.Exp(-step * step / variance);
+        double half = Math.Exp(-0.5 * step * step / variance);
+        double tilt = Math.Exp(step * away / variance);
+        cell[peak] = Math.Exp(-0.5 * away * away / variance);
+        if (cell[peak] == 0)
+        {
+            return;
+        }
+
+        double ratio = half * tilt;
+        for (int k = peak + 1; k < shifts.Length; k++)
+        {
+            cell[k] = cell[k - 1] * ratio;
+            ratio *= shrink;
+        }
+
+        ratio = half / tilt;
+        for (int k = peak - 1; k >= 0; k--)
+        {
+            cell[k] = cell[k + 1] * ratio;
+            ratio *= shrink;
         }
     }
 
@@ -232,6 +267,7 @@ internal sealed class ExaminationAligner
         int changes = ChangeCount(block.Path);
         Span<double> factors = _factors.AsSpan(block.Factors, cells * changes);
         factors.Fill(1);
+        double agreement = Math.Exp(_settings.NoLesionAgreement);
         Consensus consensus = Consensus[block.Path];
         PlaceNode[] places = state.Places[examination][block.Path];
         for (int i = 0; i < block.Rows; i++)
@@ -242,6 +278,7 @@ internal sealed class ExaminationAligner
                 continue;
             }
 
+            LinkAgreement lesionTerm = _terms.Lesion(consensus.LesionReadings[row]);
             for (int k = 0; k < changes; k++)
             {
                 double change = _changeCentre[block.Path] + (changes > 1 ? _grid.Changes[k] : 0);
@@ -256,13 +293,12 @@ internal sealed class ExaminationAligner
                     continue;
                 }
 
+                Span<double> cell = factors[((i * block.Columns) + j)..];
                 bool none = lesion == 0 && consensus.Lesion[row] == 0;
                 double seen = Math.Asinh(lesion);
                 for (int k = 0; k < changes; k++)
                 {
-                    factors[(k * cells) + (i * block.Columns) + j] = Math.Exp(
-                        none ? _settings.NoLesionAgreement : _terms.Lesion(seen - _predicted[k], consensus.LesionReadings[row])
-                    );
+                    cell[k * cells] = none ? agreement : lesionTerm.Odds(seen - _predicted[k]);
                 }
             }
         }

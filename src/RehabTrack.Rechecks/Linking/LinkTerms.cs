@@ -54,10 +54,8 @@ internal sealed class LinkTerms(LinkingSettings settings)
             : 0;
     }
 
-    /// <summary>What the lesion area says of a link.</summary>
-    /// <param name="difference">Reading minus expectation, on the working scale.</param>
-    /// <param name="readings">Readings behind the expectation.</param>
-    public double Lesion(double difference, int readings) => LesionOver(difference, 1 + (1.0 / readings));
+    /// <summary>What the lesion area says of a link to a track with this many readings.</summary>
+    public LinkAgreement Lesion(int readings) => LesionOver(1 + (1.0 / readings));
 
     private double Lasting(int readings, int looks) =>
         Math.Pow(1 - settings.MissedShare, readings) * Math.Pow(settings.MissedShare, looks - readings);
@@ -92,35 +90,21 @@ internal sealed class LinkTerms(LinkingSettings settings)
 
         return consensus.Lesion[first] == 0 && consensus.Lesion[second] == 0
             ? settings.NoLesionAgreement
-            : LesionOver(
-                Math.Asinh(consensus.Lesion[second]) - Math.Asinh(consensus.Lesion[first]),
-                (1.0 / consensus.LesionReadings[first]) + (1.0 / consensus.LesionReadings[second])
-            );
+            : LesionOver((1.0 / consensus.LesionReadings[first]) + (1.0 / consensus.LesionReadings[second]))
+                .LogOdds(Math.Asinh(consensus.Lesion[second]) - Math.Asinh(consensus.Lesion[first]));
     }
 
     private double Area(double difference, double share, double cap) =>
-        Agreement(difference, settings.LogLigamentAreaStandardDeviation, share, settings.LogLigamentAreaBackground, cap);
+        new LinkAgreement(settings.LogLigamentAreaStandardDeviation, share, settings.LogLigamentAreaBackground, cap).LogOdds(difference);
 
     private double Thickness(double difference, double share) =>
-        Agreement(difference, settings.LogThicknessStandardDeviation, share, settings.LogThicknessBackground, settings.LigamentPenaltyCap);
+        new LinkAgreement(
+            settings.LogThicknessStandardDeviation,
+            share,
+            settings.LogThicknessBackground,
+            settings.LigamentPenaltyCap
+        ).LogOdds(difference);
 
-    private double LesionOver(double difference, double share) =>
-        Agreement(difference, settings.LogLesionAreaStandardDeviation, share, settings.LogLesionAreaBackground, settings.LesionPenaltyCap);
-
-    /// <summary>Log density of a difference between readings of one place over that between unrelated places.</summary>
-    /// <param name="difference">The difference of two means.</param>
-    /// <param name="deviation">SD of the difference of two readings.</param>
-    /// <param name="share">The sum of one over the number of readings on either side; 2 for two readings.</param>
-    /// <param name="background">SD between unrelated places.</param>
-    /// <param name="cap">The largest penalty.</param>
-    private static double Agreement(double difference, double deviation, double share, double background, double cap)
-    {
-        double variance = 0.5 * deviation * deviation * share;
-        double backgroundVariance = background * background;
-        double square = difference * difference;
-        return Math.Max(
-            (0.5 * Math.Log(backgroundVariance / variance)) - (0.5 * square * ((1 / variance) - (1 / backgroundVariance))),
-            -cap
-        );
-    }
+    private LinkAgreement LesionOver(double share) =>
+        new(settings.LogLesionAreaStandardDeviation, share, settings.LogLesionAreaBackground, settings.LesionPenaltyCap);
 }

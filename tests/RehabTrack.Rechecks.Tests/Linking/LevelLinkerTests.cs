@@ -164,6 +164,20 @@ public sealed class LevelLinkerTests
         Assert.Equal(LinkBasis.Pinned, linked.StepOf(Tapes.Key(2, 15)).Basis);
     }
 
+    [Fact]
+    public void A_pin_between_later_examinations_makes_their_link_to_an_earlier_one_no_surer()
+    {
+        Examination[] course = [Tapes.Exam(1, 10, 12, 14, 16), Tapes.Exam(2, 10.9, 13.1, 16.8), Tapes.Exam(3, 10.9, 13.1, 16.8)];
+        LinkedCourse free = Tapes.Link(course[..2]);
+        LinkedCourse pinned = Tapes.Link(course, Tapes.Pin(Tapes.Key(2, 13.1), Tapes.Key(3, 13.1)));
+        TrackStep leader = pinned.StepOf(Tapes.Key(2, 13.1));
+        Assert.Equal(LinkBasis.Computed, leader.Basis);
+        Assert.True(leader.Uncertain);
+        Assert.InRange(leader.LinkProbability!.Value, 0.3, 0.8);
+        Assert.InRange(free.StepOf(Tapes.Key(2, 13.1)).LinkProbability!.Value, 0.3, 0.8);
+        Assert.Equal(LinkBasis.Pinned, pinned.StepOf(Tapes.Key(3, 13.1)).Basis);
+    }
+
     [Theory]
     [InlineData(LeftOutReason.Crossing, 14.0, 10.0, LinkPath.Axial)]
     [InlineData(LeftOutReason.SameExamination, 14.0, 12.0, LinkPath.Axial)]
