@@ -1,0 +1,51 @@
+using AngleSharp.Dom;
+using Bunit;
+using RehabTrack.Web.Features.Start;
+using RehabTrack.Web.Tests.Hosting;
+using RehabTrack.Wording;
+
+namespace RehabTrack.Web.Tests.Features.Start;
+
+public sealed class FilledOverviewTests(DemoPracticeAtHand practice) : IClassFixture<DemoPracticeAtHand>
+{
+    [Fact]
+    public async Task The_setback_stands_before_the_case_without_progress()
+    {
+        await using BunitContext tab = practice.Tab();
+        IRenderedComponent<Overview> page = tab.Render<Overview>();
+        string[] names = [.. page.FindAll("section[aria-labelledby=look] .name").Select(name => name.TextContent)];
+        int setback = Array.FindIndex(names, name => name.StartsWith("Pepperwick", StringComparison.Ordinal));
+        int stalled = Array.FindIndex(names, name => name.StartsWith("Tansy Fathom", StringComparison.Ordinal));
+        Assert.Equal(0, setback);
+        Assert.True(stalled > setback, string.Join(", ", names));
+    }
+
+    [Fact]
+    public async Task Every_case_that_needs_a_look_says_why_in_a_sentence_and_leads_to_the_case()
+    {
+        await using BunitContext tab = practice.Tab();
+        IRenderedComponent<Overview> page = tab.Render<Overview>();
+        Assert.All(
+            page.FindAll("section[aria-labelledby=look] li"),
+            row =>
+            {
+                Assert.Matches("^/cases/[0-9a-f-]{36}$", row.QuerySelector("a")!.GetAttribute("href")!);
+                Assert.NotEmpty(row.QuerySelector(".mark")!.TextContent);
+                Assert.EndsWith(".", row.QuerySelector("p")!.TextContent.Trim(), StringComparison.Ordinal);
+            }
+        );
+    }
+
+    [Fact]
+    public async Task The_overdue_recheck_says_since_when()
+    {
+        await using BunitContext tab = practice.Tab();
+        IRenderedComponent<Overview> page = tab.Render<Overview>();
+        IElement overdue = page.FindAll("section[aria-labelledby=due] li")[0];
+        Assert.StartsWith("Brimble Hob", overdue.QuerySelector(".name")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal(StartPage.Overdue, overdue.QuerySelector(".mark.amber")!.TextContent);
+        // The last signed examination, 26 August 2026, and the usual 60 days.
+        Assert.Contains(Figures.Date(new DateOnly(2026, 10, 25)), overdue.TextContent, StringComparison.Ordinal);
+        Assert.Contains(Figures.Days(31), overdue.TextContent, StringComparison.Ordinal);
+    }
+}

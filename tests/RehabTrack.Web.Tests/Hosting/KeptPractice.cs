@@ -1,0 +1,70 @@
+using Bunit;
+using Microsoft.AspNetCore.Components.Authorization;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Time.Testing;
+using MudBlazor.Services;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Sqlite;
+using RehabTrack.Records.Start;
+using RehabTrack.Web.Account;
+using RehabTrack.Web.Features.Import;
+
+namespace RehabTrack.Web.Tests.Hosting;
+
+/// <summary>Records in a folder of their own, on a morning that does not move, for pages that are rendered without a server.</summary>
+public abstract class KeptPractice : IAsyncLifetime
+{
+    /// <summary>The morning: 25 November 2026.</summary>
+    public static readonly DateTimeOffset Morning = new(2026, 11, 25, 8, 0, 0, TimeSpan.Zero);
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("rehabtrack-pages-").FullName;
+    private ServiceProvider? _services;
+
+    public IServiceProvider Services => _services!;
+
+    public Actor Vet { get; private set; } = default!;
+
+    public async Task InitializeAsync()
+    {
+        ServiceCollection services = new();
+        Register(services);
+        _services = services.BuildServiceProvider();
+        await Services.GetRequiredService<SqliteStart>().RunAsync();
+        Vet = await FoundAsync(Services);
+    }
+
+    public async Task DisposeAsync()
+    {
+        await _services!.DisposeAsync();
+        Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
+        Directory.Delete(_folder, recursive: true);
+    }
+
+    /// <summary>A browser tab in which the vet is signed in.</summary>
+    public BunitContext Tab()
+    {
+        BunitContext tab = new();
+        tab.JSInterop.Mode = JSRuntimeMode.Loose;
+        Register(tab.Services);
+        tab.Services.AddMudServices();
+        tab.Services.AddScoped<CurrentActor>();
+        tab.Services.AddSingleton<ImportReader>();
+        tab.Services.AddSingleton<AuthenticationStateProvider>(new Somebody(Vet));
+        return tab;
+    }
+
+    protected abstract Task<Actor> FoundAsync(IServiceProvider services);
+
+    private void Register(IServiceCollection services)
+    {
+        services.AddSingleton<TimeProvider>(new FakeTimeProvider(Morning));
+        services.AddRecords();
+        services.AddSqliteRecords(_folder);
+    }
+
+    private sealed class Somebody(Actor actor) : AuthenticationStateProvider
+    {
+        public override Task<AuthenticationState> GetAuthenticationStateAsync() =>
+            Task.FromResult(new AuthenticationState(ActorClaims.Write(actor)));
+    }
+}
