@@ -58,7 +58,9 @@ internal static class ExaminationStore
             }
             else
             {
-                session.Records.Readings.Add(ReadingMap.New(session.NewId(), session.Practice.Id, examination.Id, position, row.Values));
+                session.Records.Readings.Add(
+                    ReadingMap.New(row.Id ?? session.NewId(), session.Practice.Id, examination.Id, position, row.Values)
+                );
             }
         }
 

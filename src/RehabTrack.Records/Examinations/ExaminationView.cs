@@ -37,6 +37,9 @@ public sealed record ExaminationView
     /// <summary>What was entered.</summary>
     public required ExaminationContent Content { get; init; }
 
+    /// <summary>For a draft: what was typed, as typed, in the form of the page that sent it; null when nothing was.</summary>
+    public required string? Typed { get; init; }
+
     /// <summary>As the heart reads it.</summary>
     public required Examination Examination { get; init; }
 

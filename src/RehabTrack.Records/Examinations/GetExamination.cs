@@ -64,6 +64,7 @@ public sealed class GetExamination(RecordsAccess access) : UseCase<Guid, Examina
             Landmark = found.Case.Landmark,
             State = found.Examination.State,
             Content = content,
+            Typed = found.Examination.Typed,
             Examination = CaseRows.ToExamination(found.Examination, readings),
             SignedBy = PersonNames.Name(names, found.Examination.SignedById),
             SignedAt = found.Examination.SignedAt,

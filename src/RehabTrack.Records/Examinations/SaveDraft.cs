@@ -47,9 +47,15 @@ public sealed class SaveDraft(RecordsAccess access) : Command<SaveDraftInput, Sa
             {
                 return conflict;
             }
+
+            if (draft.Typed != input.Typed)
+            {
+                return RecordProblems.ChangedMeanwhile;
+            }
         }
 
         ExaminationStore.Apply(session, draft, kept, input.Content);
+        draft.Typed = input.Typed;
         await records.SaveChangesAsync(cancellation);
         DateOnly? birth = await ExaminationQueries.BirthDateAsync(records, draft.CaseId, cancellation);
         Guid[] ids = await records

@@ -16,4 +16,7 @@ public sealed record SaveDraftInput : ICommand
 
     /// <summary>What was entered.</summary>
     public required ExaminationContent Content { get; init; }
+
+    /// <summary>What was typed, as typed, in the form of the page that sends it; null when it sends values only.</summary>
+    public string? Typed { get; init; }
 }

@@ -53,6 +53,7 @@ public sealed class SignExamination(RecordsAccess access) : Command<RecordInput,
 
         ExaminationContent signed = content with { Readings = [.. content.Readings.Where(row => ExaminationRules.IsRead(row.Values))] };
         ExaminationStore.Apply(session, draft, readings, signed);
+        draft.Typed = null;
         draft.State = draft.OutsidePractice is null ? ExaminationState.Signed : ExaminationState.Outside;
         draft.SignedAt = session.Now;
         draft.SignedById = session.Person.Id;

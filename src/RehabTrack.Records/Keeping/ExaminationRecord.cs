@@ -31,6 +31,12 @@ internal sealed class ExaminationRecord : KeptRecord
     /// <summary>The practice that did it, when another one did; a draft with it becomes an outside examination.</summary>
     public string? OutsidePractice { get; set; }
 
+    /// <summary>
+    /// What was typed into the page of a draft, as typed: marks of levels not read, and texts that are no values yet. Gone with the
+    /// signature.
+    /// </summary>
+    public string? Typed { get; set; }
+
     public DateTime? SignedAt { get; set; }
 
     public Guid? SignedById { get; set; }

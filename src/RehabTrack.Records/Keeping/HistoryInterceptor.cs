@@ -19,6 +19,7 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
         nameof(HorseRecord.FoldedName),
         nameof(HorseRecord.Search),
         nameof(ExaminationRecord.WrittenAt),
+        nameof(ExaminationRecord.Typed),
         nameof(ReadingRecord.ExaminationId),
         nameof(HorsePhotoRecord.Content),
     ];
