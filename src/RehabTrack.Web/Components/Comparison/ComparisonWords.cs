@@ -1,0 +1,71 @@
+using RehabTrack.Rechecks.Healing;
+using RehabTrack.Wording;
+
+namespace RehabTrack.Web.Components.Comparison;
+
+/// <summary>A change between two dates, in words.</summary>
+public static class ComparisonWords
+{
+    /// <summary>What was measured, as "ligament area".</summary>
+    public static string NameOf(MeasuredSize size) =>
+        size switch
+        {
+            MeasuredSize.LigamentArea => ComparisonTexts.LigamentArea,
+            MeasuredSize.LesionArea => ComparisonTexts.LesionArea,
+            MeasuredSize.LesionPercent => ComparisonTexts.LesionPercent,
+            MeasuredSize.Thickness => ComparisonTexts.Thickness,
+            MeasuredSize.Width => ComparisonTexts.Width,
+        };
+
+    /// <summary>A value with its unit.</summary>
+    public static string Value(MeasuredSize size, double value) =>
+        size switch
+        {
+            MeasuredSize.LigamentArea or MeasuredSize.LesionArea => Figures.Area(new(value)),
+            MeasuredSize.LesionPercent => Figures.Percent(new(value)),
+            MeasuredSize.Thickness or MeasuredSize.Width => Figures.Length(new(value)),
+        };
+
+    /// <summary>Both values: "1.50 cm² → 1.20 cm²".</summary>
+    public static string FromTo(SizeChange change)
+    {
+        ArgumentNullException.ThrowIfNull(change);
+        return Text(ComparisonTexts.FromTo, Value(change.Size, change.Before), Value(change.Size, change.Now));
+    }
+
+    /// <summary>What the change says against the error of measurement: "+4 %, cannot tell: up to +21 % is measurement error".</summary>
+    public static string Say(SizeChange change)
+    {
+        ArgumentNullException.ThrowIfNull(change);
+        if (change.Before.Equals(change.Now))
+        {
+            return ComparisonTexts.Same;
+        }
+
+        if (change.Before == 0)
+        {
+            return change.IsDetectable
+                ? ComparisonTexts.NewBeyondError
+                : Text(ComparisonTexts.NewWithinError, Value(change.Size, change.DetectableAbove));
+        }
+
+        bool rose = change.Now > change.Before;
+        return Text(
+            !change.IsDetectable ? ComparisonTexts.CannotTell
+                : rose ? ComparisonTexts.Larger
+                : ComparisonTexts.Smaller,
+            Difference(change, change.Now),
+            Difference(change, rose ? change.DetectableAbove : change.DetectableBelow)
+        );
+    }
+
+    // A share changes in points: a percent of a percent would be misread.
+    private static string Difference(SizeChange change, double value) =>
+        change.Size == MeasuredSize.LesionPercent
+            ? Text(ComparisonTexts.Points, Signed(value - change.Before))
+            : Figures.SignedPercent(100 * ((value / change.Before) - 1));
+
+    private static string Signed(double value) => (value > 0 ? "+" : string.Empty) + Figures.Number(value, "0");
+
+    private static string Text(string pattern, params object[] arguments) => string.Format(TextCulture.Default, pattern, arguments);
+}

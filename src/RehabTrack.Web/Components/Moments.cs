@@ -1,0 +1,16 @@
+using RehabTrack.Wording;
+
+namespace RehabTrack.Web.Components;
+
+/// <summary>Instants as the practice's clock shows them.</summary>
+public static class Moments
+{
+    /// <summary>As "8 Sep 2026, 14:05".</summary>
+    /// <param name="utc">The instant, UTC.</param>
+    /// <param name="timeZone">The practice's time zone.</param>
+    public static string Of(DateTime utc, string timeZone)
+    {
+        DateTime local = TimeZoneInfo.ConvertTimeFromUtc(utc, TimeZoneInfo.FindSystemTimeZoneById(timeZone));
+        return $"{Figures.Date(DateOnly.FromDateTime(local))}, {local.ToString("HH:mm", TextCulture.Default)}";
+    }
+}

@@ -1,0 +1,85 @@
+using System.Text.RegularExpressions;
+using RehabTrack.Records.History;
+using RehabTrack.Wording;
+
+namespace RehabTrack.Web.Features.Cases;
+
+/// <summary>One line of the history, as a person reads it.</summary>
+/// <param name="What">What was done.</param>
+/// <param name="By">Who did it.</param>
+/// <param name="At">When, UTC; the last time where several savings of one draft stand together.</param>
+/// <param name="Fields">What changed, field by field.</param>
+public sealed partial record ChangeLine(string What, string By, DateTime At, IReadOnlyList<string> Fields)
+{
+    private const string Savings = "SaveDraft";
+
+    /// <summary>The lines of a history, latest first. Savings of one draft by one person, one after the other, are one line.</summary>
+    public static IReadOnlyList<ChangeLine> Of(IReadOnlyList<ChangeView> changes)
+    {
+        ArgumentNullException.ThrowIfNull(changes);
+        List<List<ChangeView>> groups = [];
+        foreach (ChangeView change in changes)
+        {
+            if (
+                groups is [.., [.., var last]]
+                && last.UseCase == Savings
+                && change.UseCase == Savings
+                && last.By == change.By
+                && last.RecordId == change.RecordId
+            )
+            {
+                groups[^1].Add(change);
+            }
+            else
+            {
+                groups.Add([change]);
+            }
+        }
+
+        return [.. groups.Select(group => new ChangeLine(Title(group[0]), group[0].By, group[0].At, FieldsOf(group)))];
+    }
+
+    private static string Title(ChangeView change) =>
+        CasePage.ResourceManager.GetString($"Did_{change.UseCase}", TextCulture.Default)
+        ?? string.Format(TextCulture.Default, change.IsNew ? CasePage.DidAdd : CasePage.DidChange, KindOf(change.Kind));
+
+    private static string KindOf(string kind) => CasePage.ResourceManager.GetString($"Kind_{kind}", TextCulture.Default) ?? kind;
+
+    private static string[] FieldsOf(List<ChangeView> group) =>
+        [
+            .. group
+                .SelectMany((change, index) => change.Fields.Select(field => (Field: field, Age: index)))
+                .GroupBy(one => one.Field.Field, StringComparer.Ordinal)
+                .Select(field =>
+                    (Name: field.Key, Before: field.MaxBy(one => one.Age).Field.Before, After: field.MinBy(one => one.Age).Field.After)
+                )
+                .Where(field => field.Before != field.After)
+                .Select(field =>
+                    string.Format(
+                        TextCulture.Default,
+                        CasePage.FieldChanged,
+                        NameOf(field.Name),
+                        field.Before ?? CasePage.Nothing,
+                        field.After ?? CasePage.Nothing
+                    )
+                ),
+        ];
+
+    private static string NameOf(string field)
+    {
+        Match reading = ReadingField().Match(field);
+        return reading.Success
+            ? string.Format(
+                TextCulture.Default,
+                CasePage.FieldOfReading,
+                reading.Groups["place"].Value,
+                Plain(reading.Groups["field"].Value)
+            )
+            : Plain(field);
+    }
+
+    private static string Plain(string field) => CasePage.ResourceManager.GetString($"Field_{field}", TextCulture.Default) ?? field;
+
+    [GeneratedRegex(@"^readings\[(?<place>[^\]]*)\]\.(?<field>.+)$", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex ReadingField();
+}

@@ -1,0 +1,298 @@
+// Keys and keeping for the entry of an examination: moves between cells without asking the server, and keeps what is typed in the
+// browser until the server has it. The server answers every message with what it now holds.
+
+const idleMilliseconds = 900;
+const retryMilliseconds = 3000;
+const commands = { "+": "insert", "-": "strike", "*": "repeat", "/": "sort" };
+
+export function attach(root, key, owner) {
+  return new Entry(root, key, owner);
+}
+
+class Entry {
+  constructor(root, key, owner) {
+    this.root = root;
+    this.key = key;
+    this.owner = owner;
+    this.saved = this.texts();
+    this.half = new Set();
+    this.anchor = null;
+    this.timer = 0;
+    this.queue = Promise.resolve();
+    this.gone = false;
+    root.addEventListener("keydown", (event) => this.keydown(event));
+    root.addEventListener("input", () => this.typed());
+    root.addEventListener("focusin", (event) => this.entered(event));
+    root.addEventListener("focusout", (event) => this.left(event));
+    root.addEventListener("pointerdown", () => (this.anchor = null));
+    this.leave = (event) => {
+      if (this.root.dataset.state === "not-sent") {
+        event.preventDefault();
+      }
+    };
+    this.hide = () => this.send();
+    window.addEventListener("beforeunload", this.leave);
+    document.addEventListener("visibilitychange", this.hide);
+    this.show("sent");
+  }
+
+  // What an earlier visit typed and the server never got: a map from field to text, or null.
+  pending() {
+    try {
+      const kept = JSON.parse(localStorage.getItem(this.key) ?? "null");
+      return kept && typeof kept === "object" ? kept : null;
+    } catch {
+      return null;
+    }
+  }
+
+  // The server holds these texts now: rows were added, or another person's values were taken over.
+  confirm(texts, state) {
+    if (state !== "kept") {
+      this.saved = texts;
+    }
+
+    this.settled(state);
+  }
+
+  focus(field) {
+    const cell = this.find(field);
+    this.anchor = null;
+    // After the page has put its focus on the heading.
+    setTimeout(() => cell?.focus(), 0);
+  }
+
+  focusElement(id) {
+    document.getElementById(id)?.focus();
+  }
+
+  forget() {
+    localStorage.removeItem(this.key);
+  }
+
+  detach() {
+    this.gone = true;
+    clearTimeout(this.timer);
+    window.removeEventListener("beforeunload", this.leave);
+    document.removeEventListener("visibilitychange", this.hide);
+  }
+
+  fields() {
+    return [...this.root.querySelectorAll("[data-field]")];
+  }
+
+  find(field) {
+    return this.root.querySelector(`[data-field="${CSS.escape(field)}"]`);
+  }
+
+  texts() {
+    return Object.fromEntries(this.fields().map((cell) => [cell.dataset.field, cell.value]));
+  }
+
+  differences() {
+    return Object.fromEntries(Object.entries(this.texts()).filter(([field, text]) => (this.saved[field] ?? "") !== text));
+  }
+
+  show(state) {
+    this.root.dataset.state = state;
+  }
+
+  keep() {
+    const differences = this.differences();
+    if (Object.keys(differences).length > 0) {
+      localStorage.setItem(this.key, JSON.stringify(differences));
+    } else {
+      this.forget();
+    }
+  }
+
+  typed() {
+    this.keep();
+    this.show("sending");
+    this.later(idleMilliseconds);
+  }
+
+  later(milliseconds) {
+    clearTimeout(this.timer);
+    this.timer = setTimeout(() => this.send(), milliseconds);
+  }
+
+  // One message at a time, in order. The cell that is being typed into goes along half-finished, so that its words are left alone.
+  send(finished = false) {
+    clearTimeout(this.timer);
+    this.queue = this.queue.then(() => this.sendNow(finished));
+    return this.queue;
+  }
+
+  async sendNow(finished) {
+    const typed = this.differences();
+    const active = finished ? null : document.activeElement?.dataset?.field ?? null;
+    for (const field of this.half) {
+      if (field !== active && this.find(field)) {
+        typed[field] = this.find(field).value;
+      }
+    }
+
+    if (this.gone || Object.keys(typed).length === 0) {
+      return;
+    }
+
+    const sent = this.texts();
+    const entered = document.activeElement;
+    let latest = null;
+    const follow = () => (latest = entered.value);
+    entered?.addEventListener?.("input", follow);
+    try {
+      const answer = await this.owner.invokeMethodAsync("Typed", typed, active);
+      if (latest !== null && entered.value !== latest) {
+        entered.value = latest;
+      }
+
+      this.half = new Set(active !== null && active in typed ? [active] : []);
+      for (const cell of this.fields()) {
+        const field = cell.dataset.field;
+        if (field in answer.texts && field !== active && cell.value === sent[field]) {
+          cell.value = answer.texts[field];
+        }
+      }
+
+      if (answer.state === "sent") {
+        this.saved = answer.texts;
+      }
+
+      this.settled(answer.state);
+    } catch {
+      this.settled("not-sent");
+    } finally {
+      entered?.removeEventListener?.("input", follow);
+    }
+  }
+
+  settled(state) {
+    if (this.gone) {
+      return;
+    }
+
+    this.keep();
+    if (state === "not-sent") {
+      this.show("not-sent");
+      this.later(retryMilliseconds);
+    } else if (state === "sent" && Object.keys(this.differences()).length > 0) {
+      this.show("sending");
+      this.later(idleMilliseconds);
+    } else {
+      this.show(state);
+    }
+  }
+
+  async command(name, field) {
+    const [row, column] = field.split("|");
+    await this.send(true);
+    try {
+      await this.owner.invokeMethodAsync("Command", name, row, column ?? "");
+    } catch {
+      this.settled("not-sent");
+    }
+  }
+
+  entered(event) {
+    const cell = event.target;
+    if (!cell.matches?.("input[data-field]")) {
+      return;
+    }
+
+    cell.select();
+    this.anchor ??= cell.dataset.field.split("|")[1] ?? null;
+  }
+
+  left(event) {
+    const field = event.target.dataset?.field;
+    if (field && (this.half.has(field) || (this.saved[field] ?? "") !== event.target.value)) {
+      setTimeout(() => this.send(), 0);
+    }
+  }
+
+  keydown(event) {
+    const cell = event.target;
+    if (event.isComposing || event.altKey || event.metaKey || !cell.matches?.("[data-field]")) {
+      return;
+    }
+
+    const field = cell.dataset.field;
+    if (event.key === "Enter" && event.ctrlKey) {
+      event.preventDefault();
+      this.command("save", field);
+      return;
+    }
+
+    if (event.ctrlKey) {
+      return;
+    }
+
+    if (!field.includes("|")) {
+      if (event.key === "Enter") {
+        event.preventDefault();
+        this.step(cell, event.shiftKey ? -1 : 1);
+      }
+
+      return;
+    }
+
+    if (event.key in commands && takesCommands(cell)) {
+      event.preventDefault();
+      this.command(commands[event.key], field);
+      return;
+    }
+
+    const [row, column] = field.split("|");
+    const moves = {
+      Enter: () => this.move(row, this.anchor ?? column, event.shiftKey ? -1 : 1, true),
+      ArrowDown: () => this.move(row, column, 1, false),
+      ArrowUp: () => this.move(row, column, -1, false),
+      ArrowLeft: () => this.step(cell, -1),
+      ArrowRight: () => this.step(cell, 1),
+    };
+    const move = moves[event.key];
+    if (!move || (event.key === "ArrowLeft" && !atEdge(cell, 0)) || (event.key === "ArrowRight" && !atEdge(cell, cell.value.length))) {
+      return;
+    }
+
+    event.preventDefault();
+    if (event.key !== "Enter") {
+      this.anchor = null;
+    }
+
+    move();
+  }
+
+  step(cell, by) {
+    const fields = this.fields().filter((field) => field.offsetParent !== null && !field.disabled);
+    fields[fields.indexOf(cell) + by]?.focus();
+  }
+
+  // Up and down in one column. Enter passes over rows marked not read, and after the last row goes on to signing.
+  move(row, column, by, skip) {
+    const rows = [...new Set(Object.keys(this.texts()).filter((field) => field.includes("|")).map((field) => field.split("|")[0]))];
+    let at = rows.indexOf(row) + by;
+    while (skip && rows[at] !== undefined && this.find(`${rows[at]}|${column}`)?.dataset.skip !== undefined) {
+      at += by;
+    }
+
+    if (rows[at] !== undefined) {
+      this.find(`${rows[at]}|${column}`)?.focus();
+    } else if (skip && by > 0) {
+      this.root.querySelector("[data-after-grid]")?.focus();
+    }
+  }
+}
+
+// + - * / are never part of a size or a grade; in words they are letters.
+function takesCommands(cell) {
+  return cell.inputMode === "decimal" || cell.inputMode === "numeric";
+}
+
+// Left and right leave a cell only from its edge, or when all of it is chosen.
+function atEdge(cell, edge) {
+  const { selectionStart, selectionEnd, value } = cell;
+  return (selectionStart === 0 && selectionEnd === value.length) || (selectionStart === edge && selectionEnd === edge);
+}

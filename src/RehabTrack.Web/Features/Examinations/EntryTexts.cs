@@ -1,0 +1,51 @@
+using RehabTrack.Web.Features.Examinations.Worksheets;
+using RehabTrack.Wording;
+
+namespace RehabTrack.Web.Features.Examinations;
+
+/// <summary>What the entry's columns and fields are called on the page.</summary>
+public static class EntryTexts
+{
+    /// <summary>The heading of a column, without its unit.</summary>
+    public static string NameOf(EntryColumn column) =>
+        column switch
+        {
+            EntryColumn.Part => ExaminationPage.ColumnPart,
+            EntryColumn.Level => ExaminationPage.ColumnLevel,
+            EntryColumn.Lesion => ExaminationPage.ColumnLesion,
+            EntryColumn.Role => ExaminationPage.ColumnRole,
+            EntryColumn.LigamentArea => ExaminationPage.ColumnLigamentArea,
+            EntryColumn.LesionArea => ExaminationPage.ColumnLesionArea,
+            EntryColumn.Thickness => ExaminationPage.ColumnThickness,
+            EntryColumn.Width => ExaminationPage.ColumnWidth,
+            EntryColumn.Echogenicity => ExaminationPage.ColumnEchogenicity,
+            EntryColumn.FibreAlignment => ExaminationPage.ColumnFibreAlignment,
+            EntryColumn.Note => ExaminationPage.ColumnNote,
+        };
+
+    /// <summary>The unit of a column; null where it has none.</summary>
+    public static string? UnitOf(EntryColumn column) =>
+        column switch
+        {
+            EntryColumn.Level or EntryColumn.Thickness or EntryColumn.Width => ExaminationPage.UnitCm,
+            EntryColumn.LigamentArea or EntryColumn.LesionArea => ExaminationPage.UnitCm2,
+            EntryColumn.Echogenicity or EntryColumn.FibreAlignment => ExaminationPage.UnitGrade,
+            EntryColumn.Part or EntryColumn.Lesion or EntryColumn.Role or EntryColumn.Note => null,
+        };
+
+    /// <summary>The label of a field above the grid.</summary>
+    public static string NameOf(HeaderField field) =>
+        field switch
+        {
+            HeaderField.Date => ExaminationPage.FieldDate,
+            HeaderField.Name => ExaminationPage.FieldName,
+            HeaderField.Stance => ExaminationPage.FieldStance,
+            HeaderField.Examiner => ExaminationPage.FieldExaminer,
+            HeaderField.Measurer => ExaminationPage.FieldMeasurer,
+            HeaderField.Transducer => ExaminationPage.FieldTransducer,
+            HeaderField.Standoff => ExaminationPage.FieldStandoff,
+            HeaderField.Coupling => ExaminationPage.FieldCoupling,
+            HeaderField.Clipped => ExaminationPage.FieldClipped,
+            HeaderField.EchogenicityScale => ExaminationPage.FieldEchogenicityScale,
+        };
+}

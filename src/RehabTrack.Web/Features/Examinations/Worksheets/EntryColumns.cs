@@ -1,0 +1,52 @@
+using RehabTrack.Rechecks.Exams;
+
+namespace RehabTrack.Web.Features.Examinations.Worksheets;
+
+/// <summary>What the grid knows of its columns.</summary>
+public static class EntryColumns
+{
+    /// <summary>All columns from left to right.</summary>
+    public static IReadOnlyList<EntryColumn> All { get; } = Enum.GetValues<EntryColumn>();
+
+    /// <summary>The columns that hold what was measured: one of them makes a level read.</summary>
+    public static IReadOnlyList<EntryColumn> Measured { get; } =
+    [
+        EntryColumn.LigamentArea,
+        EntryColumn.LesionArea,
+        EntryColumn.Thickness,
+        EntryColumn.Width,
+        EntryColumn.Echogenicity,
+        EntryColumn.FibreAlignment,
+    ];
+
+    /// <summary>The canonical name of the column, as import files and problems call it.</summary>
+    public static string FieldOf(EntryColumn column) =>
+        column switch
+        {
+            EntryColumn.Part => ReadingFields.Part,
+            EntryColumn.Level => ReadingFields.Level,
+            EntryColumn.Lesion => ReadingFields.Lesion,
+            EntryColumn.Role => ReadingFields.Role,
+            EntryColumn.LigamentArea => ReadingFields.LigamentArea,
+            EntryColumn.LesionArea => ReadingFields.LesionArea,
+            EntryColumn.Thickness => ReadingFields.Thickness,
+            EntryColumn.Width => ReadingFields.Width,
+            EntryColumn.Echogenicity => ReadingFields.EchogenicityGrade,
+            EntryColumn.FibreAlignment => ReadingFields.FibreAlignmentGrade,
+            EntryColumn.Note => ReadingFields.Note,
+        };
+
+    /// <summary>The column of a canonical name; the level's column when the problem concerns the whole reading.</summary>
+    public static EntryColumn OfField(string field) =>
+        All.Where(column => string.Equals(FieldOf(column), field, StringComparison.Ordinal)).Append(EntryColumn.Level).First();
+
+    /// <summary>Whether the column takes a decimal number.</summary>
+    public static bool IsNumber(EntryColumn column) =>
+        column is EntryColumn.Level or EntryColumn.LigamentArea or EntryColumn.LesionArea or EntryColumn.Thickness or EntryColumn.Width;
+
+    /// <summary>Whether the column takes a grade.</summary>
+    public static bool IsGrade(EntryColumn column) => column is EntryColumn.Echogenicity or EntryColumn.FibreAlignment;
+
+    /// <summary>Whether the column takes one of a few words.</summary>
+    public static bool IsChoice(EntryColumn column) => column is EntryColumn.Part or EntryColumn.Role;
+}

@@ -1,0 +1,119 @@
+namespace RehabTrack.Web.Features.Examinations.Worksheets;
+
+/// <summary>Two people typed into one examination: what only one of them changed is kept, what both changed is asked.</summary>
+/// <param name="Merged">Both together, with mine where both differ.</param>
+/// <param name="Differences">Where both differ, in the order of the page.</param>
+public sealed record WorksheetMerge(Worksheet Merged, IReadOnlyList<WorksheetDifference> Differences)
+{
+    /// <summary>Merges two worksheets that grew from one.</summary>
+    /// <param name="before">What both started from.</param>
+    /// <param name="mine">What was typed here.</param>
+    /// <param name="theirs">What the other person saved.</param>
+    public static WorksheetMerge Of(Worksheet before, Worksheet mine, Worksheet theirs)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(mine);
+        ArgumentNullException.ThrowIfNull(theirs);
+        List<WorksheetDifference> differences = [];
+        Worksheet merged = theirs;
+        foreach (HeaderField field in Enum.GetValues<HeaderField>())
+        {
+            merged = merged.With(
+                field,
+                Choose(before[field], mine[field], theirs[field], (left, right) => differences.Add(new(field, null, null, left, right)))
+            );
+        }
+
+        List<EntryRow> rows = [];
+        foreach (EntryRow row in mine.Grid.Rows)
+        {
+            EntryRow? other = theirs.Grid.Find(row.Key);
+            EntryRow? start = before.Grid.Find(row.Key);
+            if (other is null)
+            {
+                // They took the row away, or it is new here: what was typed here stays.
+                if (start is null || !row.Equals(start))
+                {
+                    rows.Add(row);
+                }
+
+                continue;
+            }
+
+            rows.Add(Merge(start ?? new EntryRow { Key = row.Key }, row, other, differences));
+        }
+
+        // Rows they added, and rows taken away here that they have changed since.
+        foreach (EntryRow row in theirs.Grid.Rows.Where(row => mine.Grid.Find(row.Key) is null))
+        {
+            if (before.Grid.Find(row.Key) is not { } start || !row.Equals(start))
+            {
+                rows.Add(row);
+            }
+        }
+
+        return new WorksheetMerge(merged.With(new EntryGrid(rows)), differences);
+    }
+
+    /// <summary>The merged worksheet with the other person's value in one place.</summary>
+    public WorksheetMerge TakeTheirs(WorksheetDifference difference) => Take(difference, difference.Theirs);
+
+    /// <summary>The merged worksheet with the value typed here in one place.</summary>
+    public WorksheetMerge TakeMine(WorksheetDifference difference) => Take(difference, difference.Mine);
+
+    private WorksheetMerge Take(WorksheetDifference difference, string text)
+    {
+        if (difference.Field is { } field)
+        {
+            return this with { Merged = Merged.With(field, text) };
+        }
+
+        EntryRow[] rows =
+        [
+            .. Merged.Grid.Rows.Select(row =>
+                row.Key != difference.RowKey ? row : row with { Cells = Replace(row.Cells, difference.Column!.Value, text) }
+            ),
+        ];
+        return this with { Merged = Merged.With(new EntryGrid(rows)) };
+    }
+
+    private static EntryRow Merge(EntryRow before, EntryRow mine, EntryRow theirs, List<WorksheetDifference> differences)
+    {
+        EntryRow merged = mine;
+        foreach (EntryColumn column in EntryColumns.All)
+        {
+            string text = Choose(
+                before[column],
+                mine[column],
+                theirs[column],
+                (left, right) => differences.Add(new(null, mine.Key, column, left, right))
+            );
+            merged = merged with { Cells = Replace(merged.Cells, column, text) };
+        }
+
+        // A mark has two states: where mine and theirs differ, one of us left it as it was.
+        return merged with
+        {
+            NotRead = mine.NotRead == before.NotRead ? theirs.NotRead : mine.NotRead,
+        };
+    }
+
+    private static string[] Replace(IReadOnlyList<string> cells, EntryColumn column, string text) =>
+        [.. cells.Select((old, index) => index == (int)column ? text : old)];
+
+    private static string Choose(string before, string mine, string theirs, Action<string, string> differ)
+    {
+        if (mine == theirs || theirs == before)
+        {
+            return mine;
+        }
+
+        if (mine == before)
+        {
+            return theirs;
+        }
+
+        differ(mine, theirs);
+        return mine;
+    }
+}

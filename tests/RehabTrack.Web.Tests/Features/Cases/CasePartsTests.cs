@@ -1,0 +1,266 @@
+using AngleSharp.Dom;
+using Bunit;
+using RehabTrack.Rechecks.Analysis;
+using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Findings;
+using RehabTrack.Rechecks.Healing;
+using RehabTrack.Rechecks.Linking;
+using RehabTrack.Web.Components.Comparison;
+using RehabTrack.Web.Features.Cases;
+using RehabTrack.Wording;
+
+namespace RehabTrack.Web.Tests.Features.Cases;
+
+public sealed class CasePartsTests : IAsyncDisposable
+{
+    private readonly BunitContext _page = new();
+
+    public ValueTask DisposeAsync() => _page.DisposeAsync();
+
+    private IRenderedComponent<VerdictBanner> Banner(CaseCourse course, bool open = false, bool past = false) =>
+        _page.Render<VerdictBanner>(banner =>
+            banner
+                .Add(one => one.Analysis, Invented.Analyse(course))
+                .Add(one => one.IsOpen, open)
+                .Add(one => one.IsPast, past)
+                .Add(one => one.WhyAddress, "/why")
+                .Add(one => one.NowAddress, "/now")
+        );
+
+    [Fact]
+    public void The_verdict_is_said_in_one_sentence_before_its_figures()
+    {
+        CaseCourse course = Invented.Course();
+        Trend trend = Invented.Analyse(course).Trend;
+        Assert.Equal(Verdict.Healing, trend.Verdict);
+
+        IElement banner = Banner(course).Find("section.verdict");
+
+        Assert.Equal(VerdictSentences.Headline(trend), banner.QuerySelector(".say")!.TextContent.Trim());
+        Assert.Contains("good", banner.QuerySelector(".say .mark")!.ClassList);
+        Assert.Contains(VerdictSentences.Basis(trend), banner.TextContent, StringComparison.Ordinal);
+        Assert.Contains("good", banner.ClassList);
+        Assert.Contains(CasePage.Caution, banner.TextContent, StringComparison.Ordinal);
+        Assert.Equal("/why", banner.QuerySelector("a[aria-expanded=false]")!.GetAttribute("href"));
+    }
+
+    [Theory]
+    [InlineData(1.0, "amber")]
+    [InlineData(1.6, "red")]
+    public void A_course_that_needs_a_person_looks_so_and_says_so(double growth, string look)
+    {
+        CaseCourse course = Invented.Course(5, growth);
+
+        IElement banner = Banner(course).Find("section.verdict");
+
+        Assert.Contains(look, banner.ClassList);
+        Assert.Contains(look, banner.QuerySelector(".say .mark")!.ClassList);
+        Assert.StartsWith(
+            Names.AsTitle(Names.Of(Invented.Analyse(course).Trend.Verdict)),
+            banner.QuerySelector(".say")!.TextContent.Trim(),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void Why_opens_the_rule_the_examinations_and_the_thresholds_with_their_source()
+    {
+        CaseCourse course = Invented.Course();
+        Trend trend = Invented.Analyse(course).Trend;
+
+        IRenderedComponent<VerdictBanner> banner = Banner(course, open: true);
+
+        Assert.Contains(GroundWords.RuleOf(trend.Reason), banner.Find(".ground").TextContent, StringComparison.Ordinal);
+        Assert.Equal(course.Examinations.Count, banner.FindAll(".ground tbody tr").Count);
+        Assert.Equal(GroundWords.Deciding.Count, banner.FindAll(".ground .thresholds dt").Count);
+        Assert.NotEmpty(banner.FindAll("a[href='/about-the-verdict#where-it-fails']"));
+    }
+
+    [Fact]
+    public void Every_rule_has_a_sentence() =>
+        Assert.All(Enum.GetValues<VerdictReason>(), reason => Assert.NotEmpty(GroundWords.RuleOf(reason)));
+
+    [Fact]
+    public void An_earlier_date_is_named_with_the_way_back()
+    {
+        IRenderedComponent<VerdictBanner> banner = Banner(Invented.Course(), past: true);
+
+        Assert.Contains(Figures.Date(Invented.Today), banner.Markup, StringComparison.Ordinal);
+        Assert.NotNull(banner.Find("a[href='/now']"));
+        Assert.Empty(Banner(Invented.Course()).FindAll("a[href='/now']"));
+    }
+
+    [Fact]
+    public void Findings_show_what_needs_a_person_first_with_a_way_to_the_place()
+    {
+        Finding red = new()
+        {
+            Kind = FindingKind.NewlyAbnormalLevel,
+            Severity = FindingSeverity.Red,
+            TrackId = "axial-1",
+        };
+        Finding settled = red with { Severity = FindingSeverity.Amber, IsEarlier = true };
+        Finding note = new() { Kind = FindingKind.OnsetUnknown, Severity = FindingSeverity.Note };
+
+        IRenderedComponent<FindingsList> list = _page.Render<FindingsList>(findings =>
+            findings
+                .Add(one => one.Findings, [red, settled, note])
+                .Add(one => one.AddressOf, finding => finding.TrackId is null ? null : "/place")
+        );
+
+        IElement first = Assert.Single(list.FindAll("section > ul > li"));
+        Assert.Contains("red", first.QuerySelector(".mark")!.ClassList);
+        Assert.Equal(Names.Of(FindingKind.NewlyAbnormalLevel), first.QuerySelector(".mark")!.TextContent);
+        Assert.Contains(FindingSentences.Of(red), first.TextContent, StringComparison.Ordinal);
+        Assert.NotNull(first.QuerySelector("a[href='/place']"));
+        Assert.Equal(2, list.FindAll("details li").Count);
+        Assert.Empty(list.FindAll("details .mark.amber"));
+    }
+
+    [Fact]
+    public void Without_anything_to_do_it_says_so() =>
+        Assert.Contains(
+            CasePage.FindingsNone,
+            _page.Render<FindingsList>(findings => findings.Add(one => one.Findings, []).Add(one => one.AddressOf, _ => null)).Markup,
+            StringComparison.Ordinal
+        );
+
+    private IRenderedComponent<ReadingPanel> Panel(CaseCourse course, int examination, double level, int? compare = null, bool vet = true)
+    {
+        CaseAnalysis analysis = Invented.Analyse(course);
+        Rung rung = analysis
+            .Links.Tracks.SelectMany(track => track.Steps.Select(step => new Rung(track, step)))
+            .Single(one =>
+                one.Step.ExaminationId == Invented.ExaminationId(examination).ToString() && one.Step.Place.Level.Value.Equals(level)
+            );
+        return _page.Render<ReadingPanel>(panel =>
+            panel
+                .Add(one => one.Rung, rung)
+                .Add(one => one.Course, course)
+                .Add(one => one.Settings, analysis.Settings)
+                .Add(
+                    one => one.Compared,
+                    compare is { } other
+                        ? rung.Track.Steps.Single(step => step.ExaminationId == Invented.ExaminationId(other).ToString())
+                        : null
+                )
+                .Add(one => one.MayChangeLinks, vet)
+                .Add(one => one.CanPin, true)
+                .Add(one => one.CloseAddress, "/close")
+                .Add(one => one.ExaminationAddress, "/examination")
+                .Add(one => one.CompareAddress, step => step is null ? "/alone" : $"/compare/{step.Date:yyyy-MM-dd}")
+        );
+    }
+
+    [Fact]
+    public void A_chosen_rung_shows_every_number_and_who_measured()
+    {
+        string text = Panel(Invented.Course(), 1, 22).Find("section").TextContent;
+
+        Assert.Contains("Body, 22\u00a0cm", text, StringComparison.Ordinal);
+        Assert.Contains("1.40\u00a0cm²", text, StringComparison.Ordinal);
+        Assert.Contains("0.50\u00a0cm²", text, StringComparison.Ordinal);
+        Assert.Contains("35.7\u00a0%", text, StringComparison.Ordinal);
+        Assert.Contains("H. Brandt", text, StringComparison.Ordinal);
+        Assert.Contains(CasePage.NotRecorded, text, StringComparison.Ordinal);
+        Assert.Contains(CasePage.LinkFirst, text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Nought_is_said_as_looked_and_none_seen() =>
+        Assert.Contains(CasePage.LesionNone, Panel(Invented.Course(), 1, 18).Markup, StringComparison.Ordinal);
+
+    [Fact]
+    public void The_other_dates_of_the_place_are_one_press_away_and_a_comparison_judges_against_the_error()
+    {
+        IRenderedComponent<ReadingPanel> panel = Panel(Invented.Course(), 4, 22);
+        Assert.Equal(
+            ["/compare/2026-01-12", "/compare/2026-03-13", "/compare/2026-05-12"],
+            panel.FindAll("a.date").Select(link => link.GetAttribute("href"))
+        );
+
+        IRenderedComponent<ReadingPanel> compared = Panel(Invented.Course(), 4, 22, compare: 1);
+        string table = compared.Find("table.comparison").TextContent;
+        Assert.Contains("0.50\u00a0cm²", table, StringComparison.Ordinal);
+        Assert.Contains("down by more than the error", table, StringComparison.Ordinal);
+        Assert.Equal("/alone", compared.Find("a.date[aria-current=true]").GetAttribute("href"));
+    }
+
+    [Fact]
+    public void Only_who_may_change_links_is_offered_to()
+    {
+        Assert.Equal(2, Panel(Invented.Course(), 2, 22).FindAll("button").Count);
+        Assert.Empty(Panel(Invented.Course(), 2, 22, vet: false).FindAll("button"));
+    }
+
+    [Fact]
+    public void A_place_can_be_pinned_to_every_track_of_its_path_and_kept_apart_from_its_own()
+    {
+        CaseCourse course = Invented.Course();
+        CaseAnalysis analysis = Invented.Analyse(course);
+        Track track = analysis.Links.Tracks.First(one => one.Steps[0].Place.Level.Value.Equals(22));
+        Rung rung = new(track, track.Steps[2]);
+
+        Assert.Equal(
+            analysis.Links.Tracks.Select(one => one.Id).Order(StringComparer.Ordinal),
+            LinkChoice.ToPin(analysis, rung).Select(choice => choice.Track.Id).Order(StringComparer.Ordinal)
+        );
+        Assert.All(LinkChoice.ToPin(analysis, rung), choice => Assert.Equal(track.Steps[1].Date, choice.Step.Date));
+        Assert.Equal(
+            [track.Steps[1].Date, track.Steps[0].Date, track.Steps[3].Date],
+            LinkChoice.ToBreak(rung).Select(choice => choice.Step.Date)
+        );
+    }
+
+    [Theory]
+    [InlineData(1.0, 1.04, "+4\u00a0%, cannot tell: error up to +20\u00a0%")]
+    [InlineData(1.0, 0.7, "−30\u00a0%, down by more than the error (−20\u00a0%)")]
+    [InlineData(1.0, 1.5, "+50\u00a0%, up by more than the error (+20\u00a0%)")]
+    [InlineData(1.0, 1.0, "no change")]
+    public void A_change_is_said_against_the_error(double before, double now, string said) =>
+        Assert.Equal(
+            said,
+            ComparisonWords.Say(
+                new SizeChange
+                {
+                    Size = MeasuredSize.LigamentArea,
+                    Before = before,
+                    Now = now,
+                    DetectableBelow = 0.8,
+                    DetectableAbove = 1.2,
+                }
+            )
+        );
+
+    [Fact]
+    public void A_share_changes_in_points_and_what_was_not_there_is_new()
+    {
+        SizeChange share = new()
+        {
+            Size = MeasuredSize.LesionPercent,
+            Before = 26,
+            Now = 21,
+            DetectableBelow = 14,
+            DetectableAbove = 45,
+        };
+        SizeChange fresh = new()
+        {
+            Size = MeasuredSize.LesionArea,
+            Before = 0,
+            Now = 0.4,
+            DetectableBelow = 0,
+            DetectableAbove = 0.1,
+        };
+
+        Assert.Equal("−5 points, cannot tell: error up to −12 points", ComparisonWords.Say(share));
+        Assert.Equal("new, more than the error", ComparisonWords.Say(fresh));
+        Assert.Equal("cannot tell: error up to 0.10\u00a0cm²", ComparisonWords.Say(fresh with { Now = 0.05 }));
+    }
+
+    [Fact]
+    public void The_line_under_the_name_tells_age_injury_day_and_measurer() =>
+        Assert.Equal(
+            "14-year-old mare · injured 2\u00a0Dec\u00a02025 · day 251 since baseline · measured by H. Brandt throughout",
+            CaseFacts.Line(Invented.View(Invented.Course()), Invented.Today)
+        );
+}
