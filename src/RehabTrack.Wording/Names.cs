@@ -46,6 +46,8 @@ public static class Names
 
     public static string Of(Measure measure, CultureInfo? culture = null) => Text(nameof(Measure), measure, culture);
 
+    public static string Of(MeasuredSize size, CultureInfo? culture = null) => Text(nameof(MeasuredSize), size, culture);
+
     public static string Of(FindingSeverity severity, CultureInfo? culture = null) => Text(nameof(FindingSeverity), severity, culture);
 
     /// <summary>Where a case stands against its next recheck.</summary>

@@ -3,6 +3,8 @@ using Bunit;
 using Microsoft.AspNetCore.Components.Web;
 using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Healing;
+using RehabTrack.Rechecks.Linking;
 using RehabTrack.Web.Components.Pictures;
 
 namespace RehabTrack.Web.Tests.Components.Pictures;
@@ -113,6 +115,34 @@ public sealed class PicturesTests : IAsyncDisposable
         healing.Find($".desk-only .point[data-examination={FollowedCase.IdOf(3)}]").Click();
         Assert.Equal(FollowedCase.IdOf(3), chosen);
         Assert.Equal(5, healing.FindAll("details tbody tr").Count);
+    }
+
+    [Fact]
+    public void A_comparison_is_an_image_with_the_same_figures_behind_it()
+    {
+        IReadOnlyList<TrackStep> steps = FollowedCase
+            .Analysis.Links.Tracks.Single(track => track.Steps[0].Place.Level.Value.Equals(24))
+            .Steps;
+        IRenderedComponent<ComparisonPicture> comparison = _context.Render<ComparisonPicture>(parameters =>
+            parameters
+                .Add(each => each.Before, steps[0])
+                .Add(each => each.Now, steps[^1])
+                .Add(
+                    each => each.Changes,
+                    PlaceComparison.Between(
+                        steps[0].Place,
+                        steps[^1].Place,
+                        FollowedCase.Analysis.Settings.Error,
+                        FollowedCase.Course.Limb,
+                        ComparisonFactors.AnyTwo(4)
+                    )
+                )
+        );
+        Assert.Single(comparison.FindAll("svg[role=img]"));
+        Assert.Empty(comparison.FindAll("[role=button]"));
+        Assert.Equal(3, comparison.FindAll("details tbody tr").Count);
+        Assert.Contains("0.60\u00a0cm²", comparison.Find("svg").TextContent, StringComparison.Ordinal);
+        Assert.Contains("0.60\u00a0cm²", comparison.Find("details").TextContent, StringComparison.Ordinal);
     }
 
     private IRenderedComponent<Ladder> Render(Action<PlaceKey> chosen) =>
