@@ -6,16 +6,8 @@ namespace RehabTrack.Web.Components.Comparison;
 /// <summary>A change between two dates, in words.</summary>
 public static class ComparisonWords
 {
-    /// <summary>What was measured, as "ligament area".</summary>
-    public static string NameOf(MeasuredSize size) =>
-        size switch
-        {
-            MeasuredSize.LigamentArea => ComparisonTexts.LigamentArea,
-            MeasuredSize.LesionArea => ComparisonTexts.LesionArea,
-            MeasuredSize.LesionPercent => ComparisonTexts.LesionPercent,
-            MeasuredSize.Thickness => ComparisonTexts.Thickness,
-            MeasuredSize.Width => ComparisonTexts.Width,
-        };
+    /// <summary>What was measured, as a heading: "Ligament area".</summary>
+    public static string NameOf(MeasuredSize size) => Names.AsTitle(Names.Of(size));
 
     /// <summary>A value with its unit.</summary>
     public static string Value(MeasuredSize size, double value) =>

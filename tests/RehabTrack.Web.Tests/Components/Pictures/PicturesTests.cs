@@ -118,7 +118,7 @@ public sealed class PicturesTests : IAsyncDisposable
     }
 
     [Fact]
-    public void A_comparison_is_an_image_with_the_same_figures_behind_it()
+    public void A_comparison_is_an_image_that_shows_both_figures_of_every_size()
     {
         IReadOnlyList<TrackStep> steps = FollowedCase
             .Analysis.Links.Tracks.Single(track => track.Steps[0].Place.Level.Value.Equals(24))
@@ -140,9 +140,9 @@ public sealed class PicturesTests : IAsyncDisposable
         );
         Assert.Single(comparison.FindAll("svg[role=img]"));
         Assert.Empty(comparison.FindAll("[role=button]"));
-        Assert.Equal(3, comparison.FindAll("details tbody tr").Count);
+        Assert.Equal(3, comparison.FindAll("g.size").Count);
         Assert.Contains("0.60\u00a0cm²", comparison.Find("svg").TextContent, StringComparison.Ordinal);
-        Assert.Contains("0.60\u00a0cm²", comparison.Find("details").TextContent, StringComparison.Ordinal);
+        Assert.Contains("0.18\u00a0cm²", comparison.Find("svg").TextContent, StringComparison.Ordinal);
     }
 
     private IRenderedComponent<Ladder> Render(Action<PlaceKey> chosen) =>
