@@ -34,7 +34,9 @@ internal static class CaseRules
         bool hindOnly = landmark is Landmark.PointOfHock or Landmark.TarsometatarsalJoint;
         if (limb != Limb.Unknown && landmark is { } given && hindOnly != AnatomyRules.IsHind(limb))
         {
-            checks.Add(new Problem("landmark", "landmark-of-other-limb", given.ToString(), limb.ToString()));
+            checks.Add(
+                new Problem("landmark", "landmark-not-of-limb", AnatomyCodes.Landmarks.CodeOf(given), AnatomyCodes.Limbs.CodeOf(limb))
+            );
         }
     }
 

@@ -88,7 +88,7 @@ internal static class SummaryRenewal
             EngineVersion = analysis.EngineVersion,
             SettingsHash = SettingsStore.Hash(settingsJson),
             SettingsJson = settingsJson,
-            InputHash = SettingsStore.Hash(JsonSerializer.Serialize(new { course, constraints }, RecordJson.Options)),
+            InputHash = Rechecks.Analysis.InputHash.Of(course, constraints, settings, today),
             AsOf = today,
             ComputedAt = now,
             Verdict = analysis.Trend.Verdict,

@@ -37,7 +37,7 @@ public sealed class AmendExamination(RecordsAccess access) : Command<AmendExamin
         string? reason = checks.Text("reason", input.Reason);
         if (reason is null)
         {
-            checks.Add(new Problem("reason", "missing"));
+            checks.Add(new Problem("reason", "reason-missing"));
         }
 
         List<Problem> unstorable = ExaminationRules.Unstorable(input.Content);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Quantities;
@@ -58,10 +59,11 @@ internal static class ExaminationRules
             object key = KeyOf(reading);
             if (!seen.TryAdd(key, index))
             {
-                problems.Add(new(Path(index, ReadingFields.Level), "reading-twice", RecordText.Of(seen[key] + 1)));
+                problems.Add(new(Path(index, ReadingFields.Level), "place-read-twice", RecordText.Of(seen[key] + 1)));
             }
         }
 
+        problems.AddRange(LesionsBeyondLigament(content));
         if (seen.Count == 0)
         {
             problems.Add(new("readings", "no-readings"));
@@ -79,6 +81,48 @@ internal static class ExaminationRules
             foreach (Problem caution in ReadingRules.Cautions(content.Readings[index].Values))
             {
                 cautions.Add(caution with { Field = Path(index, caution.Field) });
+            }
+        }
+
+        return cautions;
+    }
+
+    /// <summary>Grades on another scale than the case has been graded on: kept, and not compared.</summary>
+    public static async Task<List<Problem>> ScaleCautionsAsync(
+        RecordsContext records,
+        Guid caseId,
+        Guid examinationId,
+        ExaminationContent content,
+        CancellationToken cancellation
+    )
+    {
+        string[] used = await (
+            from reading in records.Readings
+            join examination in records.Examinations on reading.ExaminationId equals examination.Id
+            where
+                examination.CaseId == caseId
+                && examination.Id != examinationId
+                && examination.ArchivedAt == null
+                && examination.State != ExaminationState.Draft
+                && reading.EchogenicityGrade != null
+            select reading.EchogenicityScale
+        )
+            .Distinct()
+            .ToArrayAsync(cancellation);
+        List<Problem> cautions = [];
+        for (int index = 0; index < content.Readings.Count && used.Length > 0; index++)
+        {
+            ReadingDraft reading = content.Readings[index].Values;
+            if (reading.EchogenicityGrade is not null && !used.Contains(reading.EchogenicityScale.Id, StringComparer.Ordinal))
+            {
+                cautions.Add(
+                    new(
+                        Path(index, ReadingFields.EchogenicityScale),
+                        "scale-differs-from-case",
+                        ExamCodes.CodeOf(reading.EchogenicityScale),
+                        string.Join(", ", used.Select(GradeScales.Find).OfType<GradeScale>().Select(ExamCodes.CodeOf))
+                    )
+                );
             }
         }
 
@@ -115,7 +159,36 @@ internal static class ExaminationRules
     public static object KeyOf(ReadingDraft reading) =>
         (reading.Part, reading.LevelCm, reading.Plane, Known(reading.Lesion), Known(reading.Measurer), Known(reading.Repeat));
 
-    private static string Known(string? text) => text?.Trim() ?? "";
+    /// <summary>The lesions of one level share one ligament area: together they cannot be larger than it.</summary>
+    private static IEnumerable<Problem> LesionsBeyondLigament(ExaminationContent content)
+    {
+        const double Rounding = 1e-9;
+        var places = content
+            .Readings.Select((row, index) => (row.Values, Index: index))
+            .GroupBy(row => KeyOf(row.Values with { Lesion = null }))
+            .Where(place => place.Count() > 1);
+        foreach (var place in places)
+        {
+            double lesions = place.Sum(row => row.Values.LesionAreaCm2 ?? 0);
+            if (place.Max(row => row.Values.LigamentAreaCm2) is { } ligament && lesions > ligament * (1 + Rounding))
+            {
+                foreach ((ReadingDraft values, int index) in place)
+                {
+                    if (values.LesionAreaCm2 > 0)
+                    {
+                        yield return new Problem(
+                            Path(index, ReadingFields.LesionArea),
+                            "lesions-larger-than-ligament",
+                            lesions.ToString("0.####", CultureInfo.InvariantCulture),
+                            RecordText.Of(ligament)
+                        );
+                    }
+                }
+            }
+        }
+    }
+
+    private static string Known(string? text) => text is null ? "" : Folded.Of(text);
 
     private static string Path(int index, string field) => $"readings[{RecordText.Of(index)}].{field}";
 }

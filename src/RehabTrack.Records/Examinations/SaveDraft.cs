@@ -65,7 +65,11 @@ public sealed class SaveDraft(RecordsAccess access) : Command<SaveDraftInput, Sa
             .ToArrayAsync(cancellation);
         return Outcome<SavedDraft>.Of(
             new SavedDraft(draft.Id, draft.Version, ids),
-            [.. ExaminationRules.Check(input.Content, birth, session.Today), .. ExaminationRules.Cautions(input.Content)]
+            [
+                .. ExaminationRules.Check(input.Content, birth, session.Today),
+                .. ExaminationRules.Cautions(input.Content),
+                .. await ExaminationRules.ScaleCautionsAsync(records, draft.CaseId, draft.Id, input.Content, cancellation),
+            ]
         );
     }
 }

@@ -60,6 +60,12 @@ public sealed class SignExamination(RecordsAccess access) : Command<RecordInput,
         records.ExaminationVersions.Add(ExaminationVersions.New(session, draft.Id, 1, null, signed));
         session.Touch(draft.CaseId);
         await records.SaveChangesAsync(cancellation);
-        return Outcome<Saved>.Of(new Saved(draft.Id, draft.Version), ExaminationRules.Cautions(signed));
+        return Outcome<Saved>.Of(
+            new Saved(draft.Id, draft.Version),
+            [
+                .. ExaminationRules.Cautions(signed),
+                .. await ExaminationRules.ScaleCautionsAsync(records, draft.CaseId, draft.Id, signed, cancellation),
+            ]
+        );
     }
 }

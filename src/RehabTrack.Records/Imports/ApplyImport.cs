@@ -31,7 +31,7 @@ public sealed class ApplyImport(RecordsAccess access) : Command<ApplyImportInput
         string? reason = checks.Text("reason", input.Choices.Reason);
         if (reason is null && plan.Any(planned => planned.Examinations.Any(examination => examination.Amend)))
         {
-            checks.Add(new Problem("reason", "missing"));
+            checks.Add(new Problem("reason", "reason-missing"));
         }
 
         problems.AddRange(checks.Problems);

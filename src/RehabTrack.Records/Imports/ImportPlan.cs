@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Examinations;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Room;
 
@@ -76,7 +77,7 @@ internal static class ImportPlan
                 .ThenBy(examination => examination.Name, StringComparer.Ordinal)
                 .Select(examination => Examination(injury, examination, choices, choice)),
         ];
-        problems.AddRange(CheckAmendments(session, file, examinations));
+        problems.AddRange(CheckAmendments(session, file, horse, examinations));
         return new PlannedCase
         {
             File = file,
@@ -179,7 +180,12 @@ internal static class ImportPlan
     {
         if (injury?.Case.Landmark is { } kept && file.Course.Landmark is { } inFile && kept != inFile && injury.Examinations.Count > 0)
         {
-            yield return new Problem($"cases[{file.Label}].landmark", "landmark-differs-from-case", kept.ToString(), inFile.ToString());
+            yield return new Problem(
+                $"cases[{file.Label}].landmark",
+                "landmark-differs-from-case",
+                AnatomyCodes.Landmarks.CodeOf(kept),
+                AnatomyCodes.Landmarks.CodeOf(inFile)
+            );
         }
 
         foreach (Examination examination in file.Course.Examinations)
@@ -199,8 +205,19 @@ internal static class ImportPlan
     private static IEnumerable<Problem> CheckAmendments(
         RecordsSession session,
         CaseFile file,
+        HorseRecord? horse,
         IReadOnlyList<PlannedExamination> examinations
     ) =>
+        examinations
+            .Where(planned => planned.Amend)
+            .SelectMany(planned =>
+                ExaminationRules
+                    .Check(planned.Amended!, horse?.BirthDate, session.Today)
+                    .Select(problem => problem with { Field = $"cases[{file.Label}].examinations[{planned.File.Id}].{problem.Field}" })
+            )
+            .Concat(VetOnly(session, file, examinations));
+
+    private static IEnumerable<Problem> VetOnly(RecordsSession session, CaseFile file, IReadOnlyList<PlannedExamination> examinations) =>
         examinations
             .Where(planned =>
                 planned.Amend && planned.Kept!.State == ExaminationState.Signed && !session.Allows(Rights.Right.SignExaminations)

@@ -10,8 +10,9 @@ namespace RehabTrack.Records.Imports;
 /// <summary>Keeps a file that was handed in until it is imported or thirty days have passed.</summary>
 public sealed class StageImportFile(RecordsAccess access) : Command<StageImportFileInput, Saved>(access)
 {
-    private const int LargestBytes = 64 * 1024 * 1024;
+    private const double BytesPerMegabyte = 1_000_000;
     private const int KeptDays = 30;
+    private static readonly double LargestMegabytes = ReferenceTable.Load("limits")["largestImportMegabytes"];
 
     private protected override Right Right => Right.Import;
 
@@ -23,9 +24,10 @@ public sealed class StageImportFile(RecordsAccess access) : Command<StageImportF
     {
         Checks checks = new();
         string name = checks.Name("fileName", input.FileName);
-        if (input.Content.Length > LargestBytes)
+        double megabytes = input.Content.Length / BytesPerMegabyte;
+        if (megabytes > LargestMegabytes)
         {
-            checks.Add(new Problem("file", "file-too-large", RecordText.Of(LargestBytes / 1024 / 1024)));
+            checks.Add(new Problem("file", "file-too-large", RecordText.Of(Math.Ceiling(megabytes)), RecordText.Of(LargestMegabytes)));
         }
 
         if (checks.Any)

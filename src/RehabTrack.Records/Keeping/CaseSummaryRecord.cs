@@ -16,7 +16,7 @@ internal sealed class CaseSummaryRecord
 
     public required string SettingsJson { get; set; }
 
-    /// <summary>SHA-256 of the course and the link words, hexadecimal.</summary>
+    /// <summary>Fingerprint of all that the analysis read.</summary>
     public required string InputHash { get; set; }
 
     public DateOnly AsOf { get; set; }

@@ -31,7 +31,7 @@ internal static class LinkWords
         string? reason = checks.Text("reason", input.Reason);
         if (reason is null)
         {
-            checks.Add(new Problem("reason", "missing"));
+            checks.Add(new Problem("reason", "reason-missing"));
         }
 
         HashSet<PlaceKey> places =
@@ -129,7 +129,7 @@ internal static class LinkWords
         string? reason = checks.Text("reason", input.Reason);
         if (reason is null)
         {
-            checks.Add(new Problem("reason", "missing"));
+            checks.Add(new Problem("reason", "reason-missing"));
         }
 
         if (word.WithdrawnAt is not null)

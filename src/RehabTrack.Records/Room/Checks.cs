@@ -23,7 +23,7 @@ internal sealed class Checks
         string trimmed = text?.Trim() ?? "";
         if (trimmed.Length == 0)
         {
-            problems.Add(new(field, "missing"));
+            problems.Add(new(field, "field-empty"));
         }
 
         Length(field, trimmed, LongestName);

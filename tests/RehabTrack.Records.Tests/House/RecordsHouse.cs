@@ -41,12 +41,12 @@ internal sealed class RecordsHouse : IAsyncDisposable
     }
 
     /// <summary>The services on a folder, before anything was started.</summary>
-    public static RecordsHouse Closed(string? folder = null)
+    public static RecordsHouse Closed(string? folder = null, TimeProvider? clock = null)
     {
         string path = folder ?? Directory.CreateTempSubdirectory("rehabtrack-records-").FullName;
         FakeTimeProvider time = new(new DateTimeOffset(2026, 11, 24, 9, 0, 0, TimeSpan.Zero));
         ServiceCollection registered = new();
-        registered.AddSingleton<TimeProvider>(time);
+        registered.AddSingleton<TimeProvider>(clock ?? time);
         registered.AddRecords();
         registered.AddSqliteRecords(path);
         return new RecordsHouse(registered.BuildServiceProvider(), path, time, folder is not null);

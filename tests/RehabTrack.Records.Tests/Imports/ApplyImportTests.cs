@@ -128,7 +128,7 @@ public sealed class ApplyImportTests
         Problem refused = Assert.Single((await ApplyAsync(house, [other], choices)).Problems);
         ImportResult result = (await ApplyAsync(house, [other], choices with { Reason = "Traced again from the clip" })).Value;
 
-        Assert.Equal(("reason", "missing"), (refused.Field, refused.Code));
+        Assert.Equal(("reason", "reason-missing"), (refused.Field, refused.Code));
         Assert.Equal(1, result.Amended);
         CaseView view = (await house.Get<GetCase>().ExecuteAsync(house.Vet, result.Cases[0].CaseId)).Value;
         ExaminationView amended = (await house.Get<GetExamination>().ExecuteAsync(house.Vet, view.Examinations[1].Id)).Value;

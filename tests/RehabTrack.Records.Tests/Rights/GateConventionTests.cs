@@ -1,0 +1,184 @@
+using System.Reflection;
+using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Examinations;
+using RehabTrack.Records.Horses;
+using RehabTrack.Records.Links;
+using RehabTrack.Records.People;
+using RehabTrack.Records.Practices;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+using RehabTrack.Records.Start;
+using RehabTrack.Records.Tests.House;
+
+namespace RehabTrack.Records.Tests.Rights;
+
+/// <summary>No use case goes round the gate: by shape, on planted ways round, and by asking each of them.</summary>
+public sealed class GateConventionTests
+{
+    private static readonly Type[] StepsOfStartingUp =
+    [
+        typeof(SignInDoor),
+        typeof(EnsureLocalPractice),
+        typeof(LoadDemo),
+        typeof(RenewSummaries),
+    ];
+
+    private static readonly Type[] ForVetsOnly =
+    [
+        typeof(SignExamination),
+        typeof(AmendExamination),
+        typeof(PinLink),
+        typeof(BreakLink),
+        typeof(WithdrawLinkWord),
+    ];
+
+    public static TheoryData<string> UseCases => [.. RecordsServices.UseCases().Select(type => type.FullName!)];
+
+    [Fact]
+    public void Every_way_to_the_database_is_a_use_case_or_a_named_step_of_starting_up()
+    {
+        Assert.Empty(WaysRound(typeof(UseCase<,>).Assembly.GetTypes()));
+        Assert.True(RecordsServices.UseCases().Count() > 30);
+    }
+
+    [Fact]
+    public void A_planted_way_round_the_gate_is_found()
+    {
+        Assert.Equal(
+            [typeof(PlantedDoor), typeof(PlantedExecute), typeof(PlantedField)],
+            WaysRound([typeof(PlantedDoor), typeof(PlantedExecute), typeof(PlantedField), typeof(GetHorse)])
+        );
+    }
+
+    [Fact]
+    public void The_one_way_in_cannot_be_overridden_and_cannot_be_written_outside()
+    {
+        MethodInfo way = typeof(UseCase<,>).GetMethod("ExecuteAsync")!;
+
+        Assert.False(way.IsVirtual);
+        Assert.All(
+            typeof(UseCase<,>).GetConstructors(BindingFlags.Instance | BindingFlags.NonPublic),
+            constructor => Assert.True(constructor.IsFamilyAndAssembly)
+        );
+        Assert.Empty(typeof(UseCase<,>).GetConstructors());
+    }
+
+    [Theory]
+    [MemberData(nameof(UseCases))]
+    public async Task Each_refuses_a_person_who_was_put_away_before_it_looks_at_what_is_asked(string useCase)
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        Actor gone = await house.PersonAsync("Sorrel Dunn", Role.Vet);
+        PersonView person = (await house.Get<GetPerson>().ExecuteAsync(house.Vet, gone.PersonId)).Value;
+        Assert.True(
+            (await house.Get<ArchivePerson>().ExecuteAsync(house.Vet, new RecordInput(Guid.NewGuid(), person.Id, person.Version))).Succeeded
+        );
+
+        Assert.Equal("not-allowed", await CodeAsync(house, TypeOf(useCase), gone));
+    }
+
+    [Theory]
+    [MemberData(nameof(UseCases))]
+    public async Task Each_refuses_the_roles_that_the_table_gives_no_right(string useCase)
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        Type type = TypeOf(useCase);
+        Type[] forEverybody = [typeof(GetPractice), typeof(FindHorses), typeof(GetHorse), typeof(GetHorsePhoto)];
+        foreach (Role role in Enum.GetValues<Role>())
+        {
+            Actor actor = await house.PersonAsync($"Somebody {role}", role);
+            bool refused = role switch
+            {
+                Role.Vet => false,
+                Role.Administrator => ForVetsOnly.Contains(type),
+                Role.Assistant => ForVetsOnly.Contains(type) || type == typeof(ChangePractice),
+                Role.Trainer or Role.Owner or Role.ReferringVet => !forEverybody.Contains(type),
+            };
+
+            Assert.Equal(refused, await CodeAsync(house, type, actor) == "not-allowed");
+        }
+    }
+
+    [Fact]
+    public async Task A_claimed_role_that_is_no_longer_held_opens_nothing()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        Actor owner = await house.PersonAsync("Wren Ashby", Role.Owner);
+
+        Outcome<HorsePage> refused = await house.Get<FindHorses>().ExecuteAsync(owner with { Role = Role.Vet }, new FindHorsesInput());
+
+        Assert.Equal("not-allowed", Assert.Single(refused.Problems).Code);
+    }
+
+    [Fact]
+    public async Task A_contact_without_sign_in_opens_nothing()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        Actor contact = await house.PersonAsync("Wren Ashby", Role.Owner, canSignIn: false);
+
+        Outcome<HorsePage> refused = await house.Get<FindHorses>().ExecuteAsync(contact, new FindHorsesInput());
+
+        Assert.Equal("not-allowed", Assert.Single(refused.Problems).Code);
+    }
+
+    private static Type[] WaysRound(IEnumerable<Type> types) =>
+        [
+            .. types.Where(type =>
+                !type.IsNested
+                && !RecordsServices.IsUseCase(type)
+                && !StepsOfStartingUp.Contains(type)
+                && type != typeof(UseCase<,>)
+                && type != typeof(Command<,>)
+                && type != typeof(RecordsAccess)
+                && (HoldsAccess(type) || type.GetMethod("ExecuteAsync") is not null)
+            ),
+        ];
+
+    private static bool HoldsAccess(Type type)
+    {
+        const BindingFlags Any =
+            BindingFlags.Instance | BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly;
+        return type.GetConstructors(Any).Any(made => made.GetParameters().Any(parameter => IsAccess(parameter.ParameterType)))
+            || type.GetFields(Any).Any(field => IsAccess(field.FieldType));
+    }
+
+    private static bool IsAccess(Type type) =>
+        type == typeof(RecordsAccess) || (type.IsGenericType && type.Name.StartsWith("IDbContextFactory", StringComparison.Ordinal));
+
+    private static Type TypeOf(string name) => typeof(UseCase<,>).Assembly.GetType(name)!;
+
+    /// <summary>Asks with nothing: a use case that is allowed complains of that, or answers; one that is not says so first.</summary>
+    private static async Task<string?> CodeAsync(RecordsHouse house, Type type, Actor actor)
+    {
+        MethodInfo way = type.GetMethod("ExecuteAsync")!;
+        Type input = way.GetParameters()[1].ParameterType;
+        object? nothing = input.IsValueType ? Activator.CreateInstance(input) : null;
+        try
+        {
+            Task asked = (Task)way.Invoke(house.Get(type), [actor, nothing, CancellationToken.None])!;
+            await asked;
+            object outcome = asked.GetType().GetProperty("Result")!.GetValue(asked)!;
+            var problems = (IReadOnlyList<Problem>)outcome.GetType().GetProperty("Problems")!.GetValue(outcome)!;
+            return problems is [Problem first, ..] ? first.Code : null;
+        }
+        catch (ArgumentNullException missing) when (missing.ParamName == "input")
+        {
+            return "input-missing";
+        }
+    }
+}
+
+internal sealed class PlantedDoor(RecordsAccess access)
+{
+    public RecordsAccess Access => access;
+}
+
+internal sealed class PlantedExecute
+{
+    public Task<int> ExecuteAsync(Actor actor) => Task.FromResult(actor.Name.Length);
+}
+
+internal sealed class PlantedField
+{
+    internal readonly RecordsAccess? Access = null;
+}
