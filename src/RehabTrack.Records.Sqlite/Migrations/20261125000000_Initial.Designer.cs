@@ -315,6 +315,9 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.Property<string>("Transducer")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Typed")
+                        .HasColumnType("TEXT");
+
                     b.Property<Guid>("Version")
                         .IsConcurrencyToken()
                         .HasColumnType("TEXT");

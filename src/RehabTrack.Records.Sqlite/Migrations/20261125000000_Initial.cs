@@ -325,6 +325,7 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     Clipped = table.Column<bool>(type: "INTEGER", nullable: true),
                     Note = table.Column<string>(type: "TEXT", nullable: true),
                     OutsidePractice = table.Column<string>(type: "TEXT", nullable: true),
+                    Typed = table.Column<string>(type: "TEXT", nullable: true),
                     SignedAt = table.Column<DateTime>(type: "TEXT", nullable: true),
                     SignedById = table.Column<Guid>(type: "TEXT", nullable: true),
                     EnteredById = table.Column<Guid>(type: "TEXT", nullable: true),

@@ -33,8 +33,17 @@ internal static class ExaminationStore
             Readings = [.. readings.Select(reading => new DraftReading(reading.Id, ReadingMap.ToDraft(reading)))],
         };
 
-    /// <summary>Writes content into a tracked examination and its tracked readings; rows keep their identity, rows left out go.</summary>
-    public static void Apply(RecordsSession session, ExaminationRecord examination, List<ReadingRecord> kept, ExaminationContent content)
+    /// <summary>
+    /// Writes content into a tracked examination and its tracked readings; rows keep their identity, rows left out go. A new row may
+    /// bring an identity of its own; one that is used already, anywhere, is not taken from it.
+    /// </summary>
+    public static async Task ApplyAsync(
+        RecordsSession session,
+        ExaminationRecord examination,
+        List<ReadingRecord> kept,
+        ExaminationContent content,
+        CancellationToken cancellation
+    )
     {
         examination.Date = content.Date;
         examination.Name = Filled(content.Name);
@@ -48,6 +57,19 @@ internal static class ExaminationStore
         examination.OutsidePractice = Filled(content.OutsidePractice);
         examination.WrittenAt = session.Now;
         Dictionary<Guid, ReadingRecord> byId = kept.ToDictionary(reading => reading.Id);
+        Guid[] brought = [.. content.Readings.Select(row => row.Id).OfType<Guid>().Where(id => !byId.ContainsKey(id))];
+        HashSet<Guid> used =
+            brought.Length == 0
+                ? []
+                :
+                [
+                    .. await session
+                        .Records.Readings.IgnoreQueryFilters()
+                        .Where(reading => brought.Contains(reading.Id))
+                        .Select(reading => reading.Id)
+                        .ToArrayAsync(cancellation),
+                ];
+        used.UnionWith(byId.Keys);
         for (int position = 0; position < content.Readings.Count; position++)
         {
             DraftReading row = content.Readings[position];
@@ -58,9 +80,8 @@ internal static class ExaminationStore
             }
             else
             {
-                session.Records.Readings.Add(
-                    ReadingMap.New(row.Id ?? session.NewId(), session.Practice.Id, examination.Id, position, row.Values)
-                );
+                Guid own = row.Id is { } wanted && used.Add(wanted) ? wanted : session.NewId();
+                session.Records.Readings.Add(ReadingMap.New(own, session.Practice.Id, examination.Id, position, row.Values));
             }
         }
 

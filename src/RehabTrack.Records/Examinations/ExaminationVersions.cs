@@ -60,7 +60,7 @@ internal static class ExaminationVersions
             );
         }
 
-        ExaminationStore.Apply(session, examination, readings, content);
+        await ExaminationStore.ApplyAsync(session, examination, readings, content, cancellation);
         records.ExaminationVersions.Add(New(session, examination.Id, number + 1, reason, content));
         session.Touch(examination.CaseId);
     }

@@ -54,7 +54,7 @@ public sealed class SaveDraft(RecordsAccess access) : Command<SaveDraftInput, Sa
             }
         }
 
-        ExaminationStore.Apply(session, draft, kept, input.Content);
+        await ExaminationStore.ApplyAsync(session, draft, kept, input.Content, cancellation);
         draft.Typed = input.Typed;
         await records.SaveChangesAsync(cancellation);
         DateOnly? birth = await ExaminationQueries.BirthDateAsync(records, draft.CaseId, cancellation);

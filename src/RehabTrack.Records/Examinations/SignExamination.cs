@@ -52,7 +52,7 @@ public sealed class SignExamination(RecordsAccess access) : Command<RecordInput,
         }
 
         ExaminationContent signed = content with { Readings = [.. content.Readings.Where(row => ExaminationRules.IsRead(row.Values))] };
-        ExaminationStore.Apply(session, draft, readings, signed);
+        await ExaminationStore.ApplyAsync(session, draft, readings, signed, cancellation);
         draft.Typed = null;
         draft.State = draft.OutsidePractice is null ? ExaminationState.Signed : ExaminationState.Outside;
         draft.SignedAt = session.Now;

@@ -159,6 +159,33 @@ public sealed class DraftAndSignTests
     }
 
     [Fact]
+    public async Task A_new_row_brings_its_own_identity_but_never_takes_that_of_another_examination()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        Guid caseId = await NewCaseAsync(house);
+        SavedDraft other = await house.DraftAsync(caseId, Wishes.Content(June, (10, 0.3)));
+        SavedDraft draft = await house.DraftAsync(caseId, Wishes.Content(August, (10, 0)));
+        Guid own = Guid.CreateVersion7();
+        ReadingDraft values = new() { Part = Part.Body, LevelCm = 12 };
+
+        SavedDraft saved = (
+            await SaveAsync(
+                house,
+                draft,
+                Wishes.Content(August) with
+                {
+                    Readings = [new(own, values), new(own, values), new(other.ReadingIds[0], values)],
+                }
+            )
+        ).Value;
+        ExaminationView untouched = (await house.Get<GetExamination>().ExecuteAsync(house.Vet, other.Id)).Value;
+
+        Assert.Equal(own, saved.ReadingIds[0]);
+        Assert.Equal(3, saved.ReadingIds.Except(other.ReadingIds).Distinct().Count());
+        Assert.Equal(0.3, Assert.Single(untouched.Content.Readings).Values.LesionAreaCm2);
+    }
+
+    [Fact]
     public async Task Rows_that_were_not_read_go_when_it_is_signed_and_the_summary_follows()
     {
         await using RecordsHouse house = await RecordsHouse.BuildAsync();
