@@ -4,7 +4,7 @@ using RehabTrack.Wording;
 
 namespace RehabTrack.Web.Hosting;
 
-/// <summary>What is done once before the server answers: the database made ready, a practice there to sign in to, summaries up to date.</summary>
+/// <summary>What is done once before the server answers: the database made ready, and a practice there to sign in to.</summary>
 public static class Opening
 {
     /// <summary>Does it.</summary>
@@ -25,7 +25,5 @@ public static class Opening
                 .GetRequiredService<EnsureLocalPractice>()
                 .RunAsync(new LocalPractice(StartUpTexts.LocalPractice, StartUpTexts.LocalVet, TimeZoneInfo.Local.Id, "en"), cancellation);
         }
-
-        await services.GetRequiredService<RenewSummaries>().RunAsync(cancellation: cancellation);
     }
 }

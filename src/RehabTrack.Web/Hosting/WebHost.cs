@@ -6,6 +6,7 @@ using RehabTrack.Records.Start;
 using RehabTrack.Web.Account;
 using RehabTrack.Web.Features.Horses;
 using RehabTrack.Web.Features.Import;
+using RehabTrack.Web.Jobs;
 using RehabTrack.Web.Shell;
 
 namespace RehabTrack.Web.Hosting;
@@ -59,6 +60,7 @@ public static class WebHost
         });
         services.AddRecords();
         services.AddSqliteRecords(mode.DataFolder);
+        services.AddHostedService<SummaryRenewalJob>();
     }
 
     private static void ConfigureCookie(CookieAuthenticationOptions cookie, AppMode mode)

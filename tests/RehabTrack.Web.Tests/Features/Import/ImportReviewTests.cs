@@ -105,13 +105,16 @@ public sealed class ImportReviewTests : IAsyncLifetime
     }
 
     [Fact]
-    public async Task A_horse_of_the_same_name_and_another_chip_must_be_chosen_before_importing()
+    public async Task A_horse_of_the_same_name_and_another_chip_must_be_chosen_before_anything_is_imported()
     {
         await using BunitContext tab = _practice.Tab();
         const string Head = "case,horse,microchip,part,examination_date,level_cm,ligament_area_cm2\n";
         await ImportAsync(tab, Head + "one,Fern,999000000000001,body,2026-03-02,20,1.40\n");
         IRenderedComponent<ImportReview> page = await OpenAsync(tab, Head + "two,Fern,999000000000002,body,2026-03-02,20,1.40\n");
         Assert.Contains("999000000000001", page.Find("section[aria-labelledby=same]").TextContent, StringComparison.Ordinal);
+        Assert.True(page.Find("section.confirm .btn").HasAttribute("disabled"));
+        await page.FindAll("section[aria-labelledby=same] input[type=radio]")[0].ChangeAsync(new() { Value = "on" });
+        page.WaitForAssertion(() => Assert.False(page.Find("section.confirm .btn").HasAttribute("disabled")), Patience);
     }
 
     [Theory]
