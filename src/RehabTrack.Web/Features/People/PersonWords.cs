@@ -1,5 +1,6 @@
 using RehabTrack.Records.People;
 using RehabTrack.Records.Rights;
+using RehabTrack.Web.Components;
 using RehabTrack.Web.Components.People;
 using RehabTrack.Wording;
 
@@ -45,12 +46,7 @@ public static class PersonWords
     public static string HorsesIn(YardView yard)
     {
         ArgumentNullException.ThrowIfNull(yard);
-        return yard.HorseCount switch
-        {
-            0 => PeoplePage.NoHorse,
-            1 => PeoplePage.OneHorse,
-            { } count => string.Format(TextCulture.Default, PeoplePage.Horses, count),
-        };
+        return yard.HorseCount == 0 ? PeoplePage.NoHorse : Counted.Horses(yard.HorseCount);
     }
 
     /// <summary>A role as a title.</summary>

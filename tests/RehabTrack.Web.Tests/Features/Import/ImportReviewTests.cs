@@ -30,7 +30,7 @@ public sealed class ImportReviewTests : IAsyncLifetime
     {
         await using BunitContext tab = _practice.Tab();
         IRenderedComponent<ImportReview> page = await OpenAsync(tab, Two);
-        Assert.Equal(string.Format(TextCulture.Default, ImportPage.CountNewText, 1, 1, 2, 3), page.FindAll(".counts dd")[0].TextContent);
+        Assert.Equal("1 horse, 1 case, 2 examinations, 3 readings", page.FindAll(".counts dd")[0].TextContent);
         await page.Find("section.confirm .btn").ClickAsync(new());
         page.WaitForElement("section.done", Patience);
         Assert.Matches("^/cases/[0-9a-f-]{36}$", page.Find("section.done a.name").GetAttribute("href")!);
@@ -42,7 +42,10 @@ public sealed class ImportReviewTests : IAsyncLifetime
         await using BunitContext tab = _practice.Tab();
         await ImportAsync(tab, Two);
         IRenderedComponent<ImportReview> again = await OpenAsync(tab, Two);
-        Assert.Equal(string.Format(TextCulture.Default, ImportPage.CountKnownText, 2, 3), again.FindAll(".counts dd")[1].TextContent);
+        Assert.Equal(
+            string.Format(TextCulture.Default, ImportPage.CountKnownText, "2 examinations", "3 readings"),
+            again.FindAll(".counts dd")[1].TextContent
+        );
         IElement button = again.Find("section.confirm .btn");
         Assert.Equal(ImportPage.ConfirmNothing, button.TextContent);
         Assert.True(button.HasAttribute("disabled"));
@@ -65,7 +68,10 @@ public sealed class ImportReviewTests : IAsyncLifetime
         await page.Find("section.confirm .btn").ClickAsync(new());
         page.WaitForElement("section.done", Patience);
         IRenderedComponent<ImportReview> again = await OpenAsync(tab, Two.Replace("1.45,0.10", "1.45,0.12", StringComparison.Ordinal));
-        Assert.Equal(string.Format(TextCulture.Default, ImportPage.CountKnownText, 2, 3), again.FindAll(".counts dd")[1].TextContent);
+        Assert.Equal(
+            string.Format(TextCulture.Default, ImportPage.CountKnownText, "2 examinations", "3 readings"),
+            again.FindAll(".counts dd")[1].TextContent
+        );
     }
 
     [Fact]
@@ -100,7 +106,7 @@ public sealed class ImportReviewTests : IAsyncLifetime
         page.Find("#date-order").Change("1");
         await page.Find("form").SubmitAsync();
         page.WaitForElement(".counts", Patience);
-        Assert.Equal(string.Format(TextCulture.Default, ImportPage.CountNewText, 1, 1, 1, 1), page.FindAll(".counts dd")[0].TextContent);
+        Assert.Equal("1 horse, 1 case, 1 examination, 1 reading", page.FindAll(".counts dd")[0].TextContent);
         await OpenAsync(tab, Foreign.Replace("Farn", "Moos", StringComparison.Ordinal), ".counts");
     }
 
