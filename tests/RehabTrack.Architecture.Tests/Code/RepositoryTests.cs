@@ -5,17 +5,8 @@ namespace RehabTrack.Architecture.Tests.Code;
 /// <summary>What must not stand anywhere in the repository.</summary>
 public sealed partial class RepositoryTests
 {
-    /// <summary>Hosts that a file may name: this machine, names of standards, invented ones.</summary>
-    private static readonly string[] KnownHosts =
-    [
-        "localhost",
-        "127.0.0.1",
-        "0.0.0.0",
-        "[::1]",
-        "www.w3.org",
-        "schemas.microsoft.com",
-        "schemas.openxmlformats.org",
-    ];
+    /// <summary>Hosts that a file may name because a standard does.</summary>
+    private static readonly string[] KnownHosts = ["www.w3.org", "schemas.microsoft.com", "schemas.openxmlformats.org"];
 
     private static readonly string[] Endings =
     [
@@ -73,11 +64,14 @@ public sealed partial class RepositoryTests
 
     private static IEnumerable<string> HostsIn(string line) => Address().Matches(line).Select(match => match.Groups[1].Value);
 
-    /// <summary>Names under .example and .test belong to nobody (RFC 2606).</summary>
+    /// <summary>A name that somebody can own; those under .example and .test belong to nobody (RFC 2606).</summary>
     private static bool IsReal(string host) =>
-        !host.EndsWith(".example", StringComparison.Ordinal)
-        && !host.EndsWith(".test", StringComparison.Ordinal)
-        && !host.Contains('{', StringComparison.Ordinal);
+        OwnedName().IsMatch(host)
+        && !host.EndsWith(".example", StringComparison.Ordinal)
+        && !host.EndsWith(".test", StringComparison.Ordinal);
+
+    [GeneratedRegex(@"^[A-Za-z0-9.-]+\.[A-Za-z]{2,}$")]
+    private static partial Regex OwnedName();
 
     [GeneratedRegex(@"https?://(\[[^\]]+\]|[^/:\s""'<>)`]+)")]
     private static partial Regex Address();
