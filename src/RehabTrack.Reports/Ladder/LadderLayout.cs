@@ -60,7 +60,7 @@ internal sealed class LadderLayout
         IReadOnlyList<ExaminationShift> shifts = analysis.Links.Shifts;
         int most = Phone ? MostColumnsOnPhone : MostColumnsOnDesktop;
         int shown = Math.Min(shifts.Count, most);
-        FirstShown = Math.Clamp(Options.FirstShown ?? shifts.Count - shown, 0, shifts.Count - shown);
+        FirstShown = Math.Clamp(Options.FirstShown ?? WithChosen(shifts), 0, shifts.Count - shown);
         Spacing = Math.Min((Width - Left) / Math.Max(shown, 1), 210);
         HeaderHeight = HeadingSize + (SmallSize + 4) * (Options.Straightened ? 2 : 1) + 6;
         DateOnly? first = null;
@@ -86,6 +86,14 @@ internal sealed class LadderLayout
         }
 
         Columns = columns;
+    }
+
+    /// <summary>The latest examinations that fit, moved back as far as the chosen one asks.</summary>
+    private int WithChosen(IReadOnlyList<ExaminationShift> shifts)
+    {
+        string? chosen = Options.SelectedExaminations.FirstOrDefault();
+        int index = shifts.ToList().FindIndex(shift => string.Equals(shift.ExaminationId, chosen, StringComparison.Ordinal));
+        return index >= 0 ? index : shifts.Count;
     }
 
     private void ChooseScales(CaseAnalysis analysis)

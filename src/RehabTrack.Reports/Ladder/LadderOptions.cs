@@ -16,10 +16,10 @@ public sealed record LadderOptions
     /// <summary>The track to bring forward; null for none.</summary>
     public string? SelectedTrack { get; init; }
 
-    /// <summary>The examinations to bring forward: none, one, or the two that are compared.</summary>
+    /// <summary>The examinations to bring forward: none, one, or the two that are compared, the chosen one first.</summary>
     public IReadOnlyList<string> SelectedExaminations { get; init; } = [];
 
-    /// <summary>The first examination to show, counted from 0; null shows the latest ones that fit.</summary>
+    /// <summary>The first examination to show, counted from 0; null shows the latest ones that fit, and the chosen one among them.</summary>
     public int? FirstShown { get; init; }
 
     /// <summary>Whether places can be pressed. A picture on paper has none that can.</summary>

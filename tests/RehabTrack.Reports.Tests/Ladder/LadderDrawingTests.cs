@@ -306,6 +306,22 @@ public sealed class LadderDrawingTests
         double Width(LadderPicture picture) => Number(WithClass(RungOf(picture.Root, both), "ligament").Single(), "width");
     }
 
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(3, 3)]
+    [InlineData(6, 5)]
+    public void The_window_opens_where_the_chosen_examination_can_be_seen(int chosen, int first)
+    {
+        (CaseCourse course, CaseAnalysis analysis) = InventedCase.Healing(8).Build();
+        LadderOptions options = new()
+        {
+            Width = WidthClass.Phone,
+            SelectedExaminations = [InventedCase.IdOf(chosen), InventedCase.IdOf(7)],
+        };
+        Assert.Equal(first, LadderDrawing.Draw(course, analysis, options).FirstShown);
+        Assert.Equal(2, LadderDrawing.Draw(course, analysis, options with { FirstShown = 2 }).FirstShown);
+    }
+
     [Fact]
     public void A_window_outside_the_course_is_moved_back_into_it()
     {
