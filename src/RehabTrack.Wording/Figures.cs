@@ -70,10 +70,6 @@ public static class Figures
     public static string ShortDate(DateOnly? date, string? absent = null, CultureInfo? culture = null) =>
         date is { } known ? known.ToString("d\u00a0MMM", culture ?? TextCulture.Default) : Absent(absent);
 
-    /// <summary>A month and year: <c>Jul 2026</c>.</summary>
-    public static string Month(DateOnly date, CultureInfo? culture = null) =>
-        date.ToString("MMM\u00a0yyyy", culture ?? TextCulture.Default);
-
     /// <summary>A number of days: <c>1 day</c>, <c>57 days</c>.</summary>
     public static string Days(int? days, string? absent = null, CultureInfo? culture = null) =>
         days switch
@@ -86,12 +82,6 @@ public static class Figures
     /// <summary>A day counted from a first one: <c>day 57</c>.</summary>
     public static string DayNumber(int day, CultureInfo? culture = null) =>
         Filled(FigureTexts.DayNumber, Number(day, "0", culture), culture);
-
-    /// <summary>A stretch of the tape: <c>20 to 24 cm</c>; one level when both are the same.</summary>
-    public static string Levels(Centimetres from, Centimetres to, CultureInfo? culture = null) =>
-        string.Equals(LevelNumber(from, culture), LevelNumber(to, culture), StringComparison.Ordinal)
-            ? Level(from, null, culture)
-            : string.Format(culture ?? TextCulture.Default, FigureTexts.Range, LevelNumber(from, culture), Level(to, null, culture));
 
     /// <summary>A stretch of time: <c>12 Jan 2026 to 8 Sep 2026</c>.</summary>
     public static string Dates(DateOnly from, DateOnly to, CultureInfo? culture = null) =>

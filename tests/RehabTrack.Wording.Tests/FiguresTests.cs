@@ -60,7 +60,6 @@ public sealed class FiguresTests
         DateOnly day = new(2026, 9, 8);
         Assert.Equal(Spaced("8_Sep_2026"), Figures.Date(day));
         Assert.Equal(Spaced("8_Sep"), Figures.ShortDate(day));
-        Assert.Equal(Spaced("Sep_2026"), Figures.Month(day));
         Assert.Equal(Spaced("12_Jan_2026") + " to " + Spaced("8_Sep_2026"), Figures.Dates(new DateOnly(2026, 1, 12), day));
     }
 
@@ -70,13 +69,6 @@ public sealed class FiguresTests
         Assert.Equal(Spaced("1_day"), Figures.Days(1));
         Assert.Equal(Spaced("57_days"), Figures.Days(57));
         Assert.Equal(Spaced("day_57"), Figures.DayNumber(57));
-    }
-
-    [Fact]
-    public void A_stretch_of_one_level_is_that_level()
-    {
-        Assert.Equal(Spaced("20 to 24_cm"), Figures.Levels(new Centimetres(20), new Centimetres(24)));
-        Assert.Equal(Spaced("20_cm"), Figures.Levels(new Centimetres(20), new Centimetres(20.01)));
     }
 
     [Fact]
