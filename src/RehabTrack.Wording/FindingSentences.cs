@@ -40,7 +40,13 @@ public static class FindingSentences
         {
             FindingKind.LigamentAreaRise or FindingKind.NewlyAbnormalLevel when finding.MayBeMeasurementError => "_MayBeError",
             FindingKind.NewLesionLevel when finding.Severity == FindingSeverity.Red => "_Setback",
-            FindingKind.UncertainLink when finding.OtherLevels.Count > 0 => "_Others",
+            FindingKind.UncertainLink => (finding.Probability, finding.OtherLevels.Count) switch
+            {
+                (null, 0) => "_First",
+                (null, _) => "_FirstOthers",
+                (_, 0) => string.Empty,
+                _ => "_Others",
+            },
             FindingKind.TapeShift => finding.Length?.Value < 0 ? "_Lower" : "_Higher",
             FindingKind.ProvisionalBaseline when finding.Count is null or 0 => "_SameDay",
             FindingKind.TooFewLevels when finding.Count is null or 0 => "_None",

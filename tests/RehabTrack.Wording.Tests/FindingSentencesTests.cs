@@ -61,6 +61,14 @@ public sealed class FindingSentencesTests
         Assert.Contains("it may be the one at 14 cm or 18 cm", Plain(Example(FindingKind.UncertainLink)), StringComparison.Ordinal);
 
     [Fact]
+    public void An_uncertain_first_place_has_no_probability_to_show() =>
+        Assert.StartsWith(
+            "Body at 16 cm on 7 Sep 2026: it is not sure that this is a place read for the first time; it may be the one at 14 cm or 18 cm.",
+            Plain(Example(FindingKind.UncertainLink) with { Probability = null }),
+            StringComparison.Ordinal
+        );
+
+    [Fact]
     public void A_trend_of_one_of_several_lesions_names_the_lesion() =>
         Assert.StartsWith(
             "Lesion A (body): The trend is worsening since 7 Sep 2026.",

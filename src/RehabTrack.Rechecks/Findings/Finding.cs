@@ -42,7 +42,9 @@ public sealed record Finding
     /// <summary>Whether the change lies inside the measurement error: "may be measurement error: measure again".</summary>
     public bool MayBeMeasurementError { get; init; }
 
-    /// <summary>Probability of the link it rests on, 0 to 1; null when the link is sure.</summary>
+    /// <summary>
+    /// Probability of the link it rests on, 0 to 1, null when the link is sure; for fibre alignment, that it truly is worse.
+    /// </summary>
     public double? Probability { get; init; }
 
     /// <summary>A length, cm: a tape shift.</summary>

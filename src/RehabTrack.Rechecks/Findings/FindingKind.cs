@@ -65,4 +65,7 @@ public enum FindingKind
 
     /// <summary>Fewer than three levels at an examination.</summary>
     TooFewLevels,
+
+    /// <summary>Fibre alignment was read worse at a place than before; the probability is that it truly is.</summary>
+    FibreAlignmentWorse,
 }

@@ -262,6 +262,27 @@ internal sealed class FindingReader(
             return;
         }
 
+        if (
+            earlier.FibreAlignment is { } was
+            && step.Place.FibreAlignment is { } isNow
+            && isNow.Value > was.Value
+            && isNow.Scale == GradeScales.FibreAlignment0To3
+        )
+        {
+            Add(
+                FindingKind.FibreAlignmentWorse,
+                FindingSeverity.Note,
+                e,
+                t,
+                finding =>
+                    finding with
+                    {
+                        ComparedWith = grid.Examinations[before].Date,
+                        Probability = GradeComparison.Of(was.Value, isNow.Value).Worse,
+                    }
+            );
+        }
+
         int? echogenicity = step.Place.Echogenicity?.Value - earlier.Echogenicity?.Value;
         int? fibre = step.Place.FibreAlignment?.Value - earlier.FibreAlignment?.Value;
         LesionCell then = lesions.Cell(before, t);

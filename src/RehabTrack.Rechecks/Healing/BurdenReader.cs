@@ -79,8 +79,11 @@ internal sealed class BurdenReader(CaseGrid grid, LesionGrid lesions)
 
     private static SeverityGrade? SeverityOf(IReadOnlyList<Place> across, Percent? total, bool complete)
     {
-        Percent[] sections = [.. across.Select(place => place.LesionPercent).OfType<Percent>()];
-        bool onlyBranches = across.Count > 0 && across.All(place => place.Key.Path is LinkPath.MedialBranch or LinkPath.LateralBranch);
+        // A lesion of branches alone is classed by its worst section, whatever else was looked at.
+        Place[] shown = [.. across.Where(place => place.IsAbnormal)];
+        bool onlyBranches =
+            shown.Length > 0 && Array.TrueForAll(shown, place => place.Key.Path is LinkPath.MedialBranch or LinkPath.LateralBranch);
+        Percent[] sections = [.. shown.Select(place => place.LesionPercent).OfType<Percent>()];
         return onlyBranches && sections.Length > 0 ? SeverityScales.Of(SeverityScales.BranchSection, sections.Max())
             : !onlyBranches && complete && across.Count >= FewestForSeverity && total is { } share
                 ? SeverityScales.Of(SeverityScales.TotalPercent, share)

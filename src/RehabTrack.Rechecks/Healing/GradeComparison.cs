@@ -1,3 +1,7 @@
+using System.Globalization;
+using System.Text.Json;
+using RehabTrack.Rechecks.Quantities;
+
 namespace RehabTrack.Rechecks.Healing;
 
 /// <summary>
@@ -9,14 +13,7 @@ namespace RehabTrack.Rechecks.Healing;
 /// <param name="Worse">Probability that it rose.</param>
 public sealed record GradeComparison(double Better, double Same, double Worse)
 {
-    // Row: the true grade; column: the grade read (docs/methods.md, section 4).
-    private static readonly double[][] Misread =
-    [
-        [0.8, 0.2, 0, 0],
-        [0.1, 0.8, 0.1, 0],
-        [0, 0.1, 0.8, 0.1],
-        [0, 0, 0.2, 0.8],
-    ];
+    private static readonly double[][] Misread = Read();
 
     /// <summary>Compares two grades read at one place.</summary>
     /// <param name="before">The earlier grade, 0 to 3.</param>
@@ -43,5 +40,23 @@ public sealed record GradeComparison(double Better, double Same, double Worse)
 
         double total = better + same + worse;
         return new(better / total, same / total, worse / total);
+    }
+
+    // Row: the true grade; column: the grade read.
+    private static double[][] Read()
+    {
+        using JsonDocument document = ReferenceTable.Parse("grade-misread");
+        return
+        [
+            .. document
+                .RootElement.GetProperty("rows")
+                .EnumerateArray()
+                .Select(row =>
+                    Enumerable
+                        .Range(0, 4)
+                        .Select(grade => row.GetProperty(string.Create(CultureInfo.InvariantCulture, $"read{grade}")).GetDouble())
+                        .ToArray()
+                ),
+        ];
     }
 }

@@ -10,6 +10,7 @@ namespace RehabTrack.Rechecks.Healing;
 /// <param name="IsUncertain">Whether the link is uncertain.</param>
 /// <param name="IsAbnormal">Whether the lesion shows there.</param>
 /// <param name="Share">The lesion's share of the ligament, %, where it was recorded or follows from the areas.</param>
+/// <param name="LinkProbability">Probability that the place belongs to the track, 0 to 1.</param>
 internal readonly record struct LesionCell(
     bool IsRead,
     LesionAreaKind Kind,
@@ -17,7 +18,8 @@ internal readonly record struct LesionCell(
     double StandardDeviation,
     bool IsUncertain,
     bool IsAbnormal,
-    double? Share
+    double? Share,
+    double LinkProbability
 )
 {
     public bool IsKnown => IsRead && Kind == LesionAreaKind.Measured;

@@ -74,6 +74,7 @@ internal sealed class LesionGrid
     {
         double volume = 0;
         Dictionary<(int Examination, int Track), double> gradient = [];
+        double doubt = 0;
         bool any = false;
         bool lowerBound = false;
         foreach (int[] window in _windows)
@@ -96,10 +97,20 @@ internal sealed class LesionGrid
             for (int i = 0; i < window.Length; i++)
             {
                 double weight = (PositionOf(window, Math.Min(i + 1, window.Length - 1)) - PositionOf(window, Math.Max(i - 1, 0))) / 2;
-                if (AreaAt(examination, window, window[i], weight, gradient) is not { } area)
+                int track = window[i];
+                double? read = _cells[examination, track].IsKnown ? _cells[examination, track].Area : null;
+                if (read is not null)
+                {
+                    HangsOn(examination, track, 1);
+                    doubt += weight * weight * DoubtOf(examination, window, track);
+                }
+
+                if ((read ?? Filled(examination, window, track, HangsOn)) is not { } area)
                 {
                     return null;
                 }
+
+                void HangsOn(int e, int t, double slope) => gradient[(e, t)] = gradient.GetValueOrDefault((e, t)) + (weight * slope);
 
                 volume += weight * area;
                 lowerBound |= area > 0 && (i == 0 || i == window.Length - 1);
@@ -119,7 +130,7 @@ internal sealed class LesionGrid
             return error * error;
         });
         double gain = _case.Error.SharedGainLog * volume;
-        return new VolumeFigure(volume, Math.Max(Math.Sqrt(variance + (gain * gain)), 1e-9), lowerBound);
+        return new VolumeFigure(volume, Math.Max(Math.Sqrt(variance + doubt + (gain * gain)), 1e-9), lowerBound);
     }
 
     /// <summary>
@@ -189,9 +200,10 @@ internal sealed class LesionGrid
                 _case.Error.OfLesionArea(known, step.Place.Part, otherMeasurer, step.Place.Tracings).Value,
                 step.Uncertain,
                 abnormal,
-                step.Place.LesionPercent?.Value
+                step.Place.LesionPercent?.Value,
+                step.LinkProbability ?? 1
             )
-            : new LesionCell(true, area.Kind, 0, 0, step.Uncertain, abnormal, step.Place.LesionPercent?.Value);
+            : new LesionCell(true, area.Kind, 0, 0, step.Uncertain, abnormal, step.Place.LesionPercent?.Value, step.LinkProbability ?? 1);
     }
 
     private IEnumerable<int[]> WindowsOf()
@@ -239,25 +251,11 @@ internal sealed class LesionGrid
     }
 
     /// <summary>
-    /// The area of a track at an examination; a missed one is its nearest earlier area (else the nearest later) times the common change of
-    /// the levels read at both. Adds how the volume hangs on each reading, from which its error follows.
+    /// The area of a missed level: its nearest earlier area (else the nearest later) times the common change of the levels read at both.
+    /// Tells how it hangs on each reading, from which its error follows.
     /// </summary>
-    private double? AreaAt(
-        int examination,
-        int[] window,
-        int track,
-        double weight,
-        Dictionary<(int Examination, int Track), double> gradient
-    )
+    private double? Filled(int examination, int[] window, int track, Action<int, int, double>? hangsOn)
     {
-        void Add(int e, int t, double slope) => gradient[(e, t)] = gradient.GetValueOrDefault((e, t)) + (weight * slope);
-
-        if (_cells[examination, track].IsKnown)
-        {
-            Add(examination, track, 1);
-            return _cells[examination, track].Area;
-        }
-
         if (NearestKnown(examination, track) is not { } source)
         {
             return null;
@@ -269,11 +267,11 @@ internal sealed class LesionGrid
         double now = both.Sum(t => _cells[examination, t].Area);
         if (then > 0)
         {
-            Add(source, track, now / then);
+            hangsOn?.Invoke(source, track, now / then);
             foreach (int t in both)
             {
-                Add(examination, t, area / then);
-                Add(source, t, -area * now / (then * then));
+                hangsOn?.Invoke(examination, t, area / then);
+                hangsOn?.Invoke(source, t, -area * now / (then * then));
             }
 
             return area * now / then;
@@ -285,8 +283,20 @@ internal sealed class LesionGrid
             return null;
         }
 
-        Add(source, track, 1);
+        hangsOn?.Invoke(source, track, 1);
         return 0;
+    }
+
+    // With the probability that a reading belongs elsewhere, the track's area is what its history says: the mean square of that error.
+    private double DoubtOf(int examination, int[] window, int track)
+    {
+        LesionCell cell = _cells[examination, track];
+        if (cell.LinkProbability >= 1 || Filled(examination, window, track, null) is not { } expected)
+        {
+            return 0;
+        }
+
+        return (1 - cell.LinkProbability) * (cell.Area - expected) * (cell.Area - expected);
     }
 
     private int? NearestKnown(int examination, int track)

@@ -1,6 +1,6 @@
 namespace RehabTrack.Rechecks.Healing;
 
-/// <summary>From measures to a verdict: the rules of docs/methods.md, section 4, in their order.</summary>
+/// <summary>From measures to a verdict: the rules of docs/methods/healing.md, in their order.</summary>
 internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnly? start)
 {
     // A verdict that needs more rechecks than these cannot be promised.

@@ -322,6 +322,16 @@ public sealed class FindingTests
         }
 
         [Fact]
+        public void A_worse_fibre_grade_comes_with_the_probability_that_it_is_true()
+        {
+            Reading Fibre(int grade) => Row(18, 1.5, 0.4) with { FibreAlignment = new Grade(GradeScales.FibreAlignment0To3, grade) };
+            Finding finding = Of(FindingKind.FibreAlignmentWorse, Exam(0, Fibre(1)), Exam(60, Fibre(2))).Single();
+            Assert.Equal(FindingSeverity.Note, finding.Severity);
+            Assert.Equal(GradeComparison.Of(1, 2).Worse, finding.Probability);
+            Assert.Empty(Of(FindingKind.FibreAlignmentWorse, Exam(0, Fibre(2)), Exam(60, Fibre(2))));
+        }
+
+        [Fact]
         public void A_changed_scale_is_not_compared()
         {
             Reading Graded(GradeScale scale, int grade) => Row(18, 1.5, 0.4) with { Echogenicity = new Grade(scale, grade) };

@@ -114,7 +114,7 @@ public sealed class BurdenTests
             Assert.True(burden.VolumeIsLowerBound);
         }
 
-        // Ellipsoid with semi-axes 4, .5, .4 cm, exact 3.351032163829113; trapezoid values of docs/methods.md, section 3.
+        // Ellipsoid with semi-axes 4, .5, .4 cm, exact 3.351032163829113; trapezoid values of docs/methods/healing.md.
         [Theory]
         [InlineData(3, 2.513274122871835)]
         [InlineData(5, 3.141592653589793)]
@@ -132,7 +132,7 @@ public sealed class BurdenTests
         [Fact]
         public void The_error_of_a_volume_is_that_of_its_areas_and_of_the_gain_they_share()
         {
-            // docs/methods.md, section 1: Var(ln V) = Σ(w·sd)²/V² + 0.03².
+            // docs/methods/healing.md: Var(ln V) = Σ(w·sd)²/V² + 0.03².
             double[] areas = [0, 0.10, 0.45, 0.30, 0.05, 0];
             double[] widths = [2, 4, 4, 4, 4, 2];
             double sum = areas.Select((a, i) => widths[i] * widths[i] * ((0.12 * a * 0.12 * a) + (0.02 * 0.02))).Sum();
@@ -171,6 +171,19 @@ public sealed class BurdenTests
                 ).Burdens,
             ];
             Assert.Null(burdens[1].Volume);
+        }
+
+        [Fact]
+        public void A_doubtful_link_of_a_reading_that_fits_badly_widens_the_error()
+        {
+            // Level 18 reads 0.15 where its history says 0.45; with probability .6 of the link, 4 cm · √.4 · .30 = .759 cm³ join the error.
+            IEnumerable<Reading> odd = SixLevels().Select(reading => reading.Level.Value == 18 ? Row(18, 1.5, 0.15) : reading);
+            CaseCourse course = Case(Exam(0, SixLevels()), Exam(60, odd));
+            double sure = Analysed(course).Burdens[1].VolumeStandardError!.Value.Value;
+            double doubted = Analysed(course, uncertain: place => place.Level.Value == 18 ? 0.6 : null)
+                .Burdens[1]
+                .VolumeStandardError!.Value.Value;
+            Assert.Equal(Math.Sqrt((sure * sure) + (16 * 0.4 * 0.3 * 0.3)), doubted, 10);
         }
 
         [Fact]

@@ -3,7 +3,7 @@ using RehabTrack.Rechecks.Healing;
 
 namespace RehabTrack.Rechecks.Tests.Healing;
 
-/// <summary>The table of docs/methods.md, section 1.</summary>
+/// <summary>The table of docs/methods/healing.md.</summary>
 public sealed class ComparisonFactorsTests
 {
     [Theory]

@@ -4,7 +4,7 @@ using RehabTrack.Rechecks.Healing;
 namespace RehabTrack.Rechecks.Tests.Healing;
 
 /// <summary>
-/// The bars of docs/methods.md, section 4, on simulated cases with true links: six levels 2 cm apart, an examination every 60 days, five
+/// The bars of docs/methods/healing.md, on simulated cases with true links: six levels 2 cm apart, an examination every 60 days, five
 /// looks. A bar counts as missed when the share found lies beyond it by more than chance explains (2.33 binomial standard errors).
 /// docs/methods/healing.md holds what larger runs reached.
 /// </summary>

@@ -4,7 +4,7 @@ namespace RehabTrack.Rechecks.Tests.Healing;
 
 public sealed class KendallTests
 {
-    // docs/methods.md, section 5, by full enumeration; the normal approximation gives .0367 for the first and would be wrong.
+    // docs/methods/healing.md, by full enumeration; the normal approximation gives .0367 for the first and would be wrong.
     [Theory]
     [InlineData(new[] { 3, 3, 2, 1, 1 }, -8, 0.0666667)]
     [InlineData(new[] { 3, 2, 2, 1 }, -5, 0.166667)]
@@ -36,7 +36,7 @@ public sealed class KendallTests
         Assert.Equal(2.0 / 1680, kendall.TwoSided, 12);
     }
 
-    // docs/methods.md, section 4: read 3 then 2.
+    // docs/methods/healing.md: read 3 then 2.
     [Fact]
     public void A_grade_that_fell_once_is_not_proof()
     {

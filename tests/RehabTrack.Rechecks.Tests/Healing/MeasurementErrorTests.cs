@@ -9,7 +9,7 @@ public sealed class MeasurementErrorTests
     private static readonly MeasurementError Fore = new(new MeasurementErrorSettings(), Limb.LeftFore);
     private static readonly MeasurementError Hind = new(new MeasurementErrorSettings(), Limb.LeftHind);
 
-    // docs/methods.md, section 1: smallest detectable change at c = 1.96, gain not included.
+    // docs/methods/healing.md: smallest detectable change at c = 1.96, gain not included.
     [Theory]
     [InlineData(0.05, 0.8707, 1.1486)]
     [InlineData(0.07, 0.8238, 1.2138)]
@@ -54,7 +54,7 @@ public sealed class MeasurementErrorTests
             12
         );
 
-    // docs/methods.md, section 5: asinh scale, cv .10, s0 .03, there divided by cv.
+    // docs/methods/healing.md: asinh scale, cv .10, s0 .03, there divided by cv.
     [Theory]
     [InlineData(0.05, 1.659045502693012)]
     [InlineData(0.2, 6.251451172504169)]

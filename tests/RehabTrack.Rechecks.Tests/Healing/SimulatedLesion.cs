@@ -6,7 +6,7 @@ using RehabTrack.Rechecks.Linking;
 namespace RehabTrack.Rechecks.Tests.Healing;
 
 /// <summary>
-/// A lesion on six levels 2 cm apart, measured with the error of docs/methods.md, section 1; its size over time is given. Seeded, so that
+/// A lesion on six levels 2 cm apart, measured with the error of docs/methods/healing.md; its size over time is given. Seeded, so that
 /// every run sees the same cases.
 /// </summary>
 internal sealed class SimulatedLesion(int seed, double errorFactor = 1)
