@@ -23,7 +23,7 @@ public sealed class SqliteStartTests
             )
         );
 
-        // 2 is FULL: https://sqlite.org/pragma.html#pragma_synchronous
+        // 2 is FULL (SQLite documentation, PRAGMA synchronous).
         Assert.Equal(("wal", "2", "1"), found);
     }
 
