@@ -40,10 +40,8 @@ public sealed partial record ChangeLine(string What, string By, DateTime At, IRe
     }
 
     private static string Title(ChangeView change) =>
-        CasePage.ResourceManager.GetString($"Did_{change.UseCase}", TextCulture.Default)
-        ?? string.Format(TextCulture.Default, change.IsNew ? CasePage.DidAdd : CasePage.DidChange, KindOf(change.Kind));
-
-    private static string KindOf(string kind) => CasePage.ResourceManager.GetString($"Kind_{kind}", TextCulture.Default) ?? kind;
+        ChangeWords.DoneBy(change.UseCase)
+        ?? string.Format(TextCulture.Default, change.IsNew ? CasePage.DidAdd : CasePage.DidChange, ChangeWords.Kind(change.Kind));
 
     private static string[] FieldsOf(List<ChangeView> group) =>
         [
@@ -73,12 +71,10 @@ public sealed partial record ChangeLine(string What, string By, DateTime At, IRe
                 TextCulture.Default,
                 CasePage.FieldOfReading,
                 reading.Groups["place"].Value,
-                Plain(reading.Groups["field"].Value)
+                ChangeWords.Field(reading.Groups["field"].Value)
             )
-            : Plain(field);
+            : ChangeWords.Field(field);
     }
-
-    private static string Plain(string field) => CasePage.ResourceManager.GetString($"Field_{field}", TextCulture.Default) ?? field;
 
     [GeneratedRegex(@"^readings\[(?<place>[^\]]*)\]\.(?<field>.+)$", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex ReadingField();

@@ -21,6 +21,7 @@ public sealed partial class AmendEntry
     private Worksheet _sheet = new();
     private WorksheetReading _reading = default!;
     private WorksheetMerge? _merge;
+    private Worksheet _before = new();
     private Guid _version;
     private string? _reason;
     private bool _busy;
@@ -80,6 +81,10 @@ public sealed partial class AmendEntry
 
         _sheet = sheet;
         _reading = WorksheetReader.Read(sheet, _terms);
+        if (_merge is not null)
+        {
+            _merge = WorksheetMerge.Of(_before, sheet, _start);
+        }
     }
 
     private async Task ShowAsync()
@@ -136,17 +141,28 @@ public sealed partial class AmendEntry
         WorksheetMerge merge = WorksheetMerge.Of(_start, _sheet, saved);
         _version = theirs.Version;
         _terms = TermsOf(theirs);
+        _before = _start;
         _start = saved;
         Take(merge.Merged);
         _merge = merge.Differences.Count == 0 ? null : merge;
         _problems.Take([new Problem(string.Empty, "amended-meanwhile")]);
+        StateHasChanged();
+        if (_form is not null)
+        {
+            await _form.ConfirmAsync(_sheet, EntryStates.Kept, all: true);
+        }
     }
 
-    private void Settle(Worksheet chosen)
+    private async Task SettleAsync(Worksheet chosen)
     {
         _merge = null;
         _problems.Clear();
         Take(chosen);
+        StateHasChanged();
+        if (_form is not null)
+        {
+            await _form.ConfirmAsync(_sheet, EntryStates.Kept, all: true);
+        }
     }
 
     private async Task LeaveAsync()

@@ -25,6 +25,7 @@ public sealed partial class DraftEntry
     private Worksheet _kept = new();
     private WorksheetReading _reading = default!;
     private WorksheetMerge? _merge;
+    private Worksheet _start = new();
     private Guid _version;
     private bool _takenOver;
     private bool _signedMeanwhile;
@@ -81,7 +82,7 @@ public sealed partial class DraftEntry
         // Who measures is most often who examines; it stands above the grid, to be changed there.
         Take(
             Examination.Typed is null && _kept[HeaderField.Measurer].Length == 0
-                ? _kept.With(HeaderField.Measurer, _kept[HeaderField.Examiner])
+                ? _kept.With(HeaderField.Measurer, MeasurerNames.AsBefore(_kept[HeaderField.Examiner], _background.Measurers))
                 : _kept
         );
     }
@@ -111,6 +112,11 @@ public sealed partial class DraftEntry
 
         _sheet = sheet;
         _reading = WorksheetReader.Read(sheet, _terms);
+        if (_merge is not null)
+        {
+            // Typing goes on while both values stand to be chosen from.
+            _merge = WorksheetMerge.Of(_start, sheet, _kept);
+        }
     }
 
     private async Task<string> KeepAsync()
@@ -130,7 +136,7 @@ public sealed partial class DraftEntry
     {
         if (_merge is not null || _signedMeanwhile)
         {
-            return EntryStates.NotSent;
+            return EntryStates.Waiting;
         }
 
         Worksheet sent = _sheet;
@@ -161,7 +167,7 @@ public sealed partial class DraftEntry
         if (outcome.Problems.Any(problem => problem.Code == ChangedMeanwhile))
         {
             await MeetAsync();
-            return _merge is null && !_signedMeanwhile ? await SaveAsync() : EntryStates.NotSent;
+            return await SaveAsync();
         }
 
         _signedMeanwhile = outcome.Problems.Any(problem => problem.Code == AlreadySigned);
@@ -187,6 +193,7 @@ public sealed partial class DraftEntry
         Worksheet saved = SheetOf(theirs);
         WorksheetMerge merge = WorksheetMerge.Of(_kept, _sheet, saved);
         _version = theirs.Version;
+        _start = _kept;
         _kept = saved;
         Take(merge.Merged);
         _takenOver = merge.Differences.Count == 0;
@@ -202,7 +209,7 @@ public sealed partial class DraftEntry
         StateHasChanged();
         if (_form is not null)
         {
-            await _form.ConfirmAsync(state);
+            await _form.ConfirmAsync(_sheet, state, all: true);
         }
     }
 

@@ -47,6 +47,17 @@ public sealed class EntryBackground
                 .Order(StringComparer.Ordinal),
         ];
 
+    /// <summary>Names of those who measured in this case.</summary>
+    public IReadOnlyList<string> Measurers =>
+        [
+            .. Others
+                .SelectMany(other => other.Readings)
+                .Select(reading => reading.Measurer)
+                .OfType<string>()
+                .Distinct(StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal),
+        ];
+
     /// <summary>Transducers met in this case.</summary>
     public IReadOnlyList<string> Transducers =>
         [.. Others.Select(other => other.Transducer).OfType<string>().Distinct(StringComparer.Ordinal)];

@@ -29,6 +29,9 @@ public sealed partial class EntryForm
     private IJSObjectReference? _module;
     private IJSObjectReference? _entry;
     private string? _halfTyped;
+
+    // What stood in the fields when they were first drawn; see the rows.
+    private Worksheet _first = new();
     private string? _focus;
     private int _restored;
 
@@ -169,11 +172,14 @@ public sealed partial class EntryForm
     }
 
     /// <summary>The worksheet was changed by the parent: tells the browser what the server holds.</summary>
-    public async Task ConfirmAsync(string state)
+    /// <param name="sheet">The worksheet as it stands now: this form may not have been drawn with it yet.</param>
+    /// <param name="state">One of <see cref="EntryStates"/>.</param>
+    /// <param name="all">Whether the person has chosen between what was typed here and elsewhere: then nothing typed stays aside.</param>
+    public async Task ConfirmAsync(Worksheet sheet, string state, bool all = false)
     {
         if (_entry is not null)
         {
-            await _entry.InvokeVoidAsync("confirm", WorksheetFields.TextsOf(Sheet), state);
+            await _entry.InvokeVoidAsync("confirm", WorksheetFields.TextsOf(sheet), state, all);
         }
     }
 
@@ -208,6 +214,8 @@ public sealed partial class EntryForm
 
         _self.Dispose();
     }
+
+    protected override void OnInitialized() => _first = Sheet;
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
@@ -246,7 +254,7 @@ public sealed partial class EntryForm
             await ChangeAsync(restored);
             string state = await Keep();
             StateHasChanged();
-            await ConfirmAsync(state);
+            await ConfirmAsync(Sheet, state);
         }
     }
 
@@ -296,7 +304,7 @@ public sealed partial class EntryForm
 
         await ChangeAsync(Sheet.With(changed));
         string state = await Keep();
-        await ConfirmAsync(state);
+        await ConfirmAsync(Sheet, state);
     }
 
     private async Task ChangeAsync(Worksheet sheet)

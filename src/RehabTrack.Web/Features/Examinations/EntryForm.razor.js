@@ -1,8 +1,10 @@
 // Keys and keeping for the entry of an examination: moves between cells without asking the server, and keeps what is typed in the
-// browser until the server has it. The server answers every message with what it now holds.
+// browser until the server has it. The server answers every message with what it now holds; only this script writes into a cell once it
+// is there, and never into one that holds something the server has not seen.
 
 const idleMilliseconds = 900;
 const retryMilliseconds = 3000;
+const patienceMilliseconds = 8000;
 const commands = { "+": "insert", "-": "strike", "*": "repeat", "/": "sort" };
 
 export function attach(root, key, owner) {
@@ -26,7 +28,7 @@ class Entry {
     root.addEventListener("focusout", (event) => this.left(event));
     root.addEventListener("pointerdown", () => (this.anchor = null));
     this.leave = (event) => {
-      if (this.root.dataset.state === "not-sent") {
+      if (["not-sent", "waiting"].includes(this.root.dataset.state)) {
         event.preventDefault();
       }
     };
@@ -46,8 +48,16 @@ class Entry {
     }
   }
 
-  // The server holds these texts now: rows were added, or another person's values were taken over.
-  confirm(texts, state) {
+  // The server holds these texts now: rows were added, or another person's values were taken over. Both values were shown and one was
+  // chosen when all is true; else what the server has not seen yet stays.
+  confirm(texts, state, all) {
+    for (const cell of this.fields()) {
+      const field = cell.dataset.field;
+      if (field in texts && (all || cell.value === (this.saved[field] ?? ""))) {
+        cell.value = texts[field];
+      }
+    }
+
     if (state !== "kept") {
       this.saved = texts;
     }
@@ -133,21 +143,18 @@ class Entry {
       }
     }
 
-    if (this.gone || Object.keys(typed).length === 0) {
+    if (this.gone) {
+      return;
+    }
+
+    if (Object.keys(typed).length === 0) {
+      this.settled("sent");
       return;
     }
 
     const sent = this.texts();
-    const entered = document.activeElement;
-    let latest = null;
-    const follow = () => (latest = entered.value);
-    entered?.addEventListener?.("input", follow);
     try {
-      const answer = await this.owner.invokeMethodAsync("Typed", typed, active);
-      if (latest !== null && entered.value !== latest) {
-        entered.value = latest;
-      }
-
+      const answer = await inTime(this.owner.invokeMethodAsync("Typed", typed, active));
       this.half = new Set(active !== null && active in typed ? [active] : []);
       for (const cell of this.fields()) {
         const field = cell.dataset.field;
@@ -163,8 +170,6 @@ class Entry {
       this.settled(answer.state);
     } catch {
       this.settled("not-sent");
-    } finally {
-      entered?.removeEventListener?.("input", follow);
     }
   }
 
@@ -289,6 +294,11 @@ class Entry {
 // + - * / are never part of a size or a grade; in words they are letters.
 function takesCommands(cell) {
   return cell.inputMode === "decimal" || cell.inputMode === "numeric";
+}
+
+// A connection that died quietly never answers: what was sent then counts as not sent, and goes again.
+function inTime(answer) {
+  return Promise.race([answer, new Promise((_, reject) => setTimeout(() => reject(new Error("no answer")), patienceMilliseconds))]);
 }
 
 // Left and right leave a cell only from its edge, or when all of it is chosen.

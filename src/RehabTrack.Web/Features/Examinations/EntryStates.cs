@@ -9,6 +9,9 @@ public static class EntryStates
     /// <summary>The server has read it and keeps it only when it is signed: the browser holds it until then.</summary>
     public const string Kept = "kept";
 
+    /// <summary>Another person changed the same fields: the browser holds it until one of both is chosen.</summary>
+    public const string Waiting = "waiting";
+
     /// <summary>The server did not take it: the browser holds it and tries again.</summary>
     public const string NotSent = "not-sent";
 }

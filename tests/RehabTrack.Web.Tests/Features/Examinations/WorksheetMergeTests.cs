@@ -34,9 +34,10 @@ public sealed class WorksheetMergeTests
         Assert.Equal([("7.9.", "6.9."), ("1.2", "1.3")], merge.Differences.Select(one => (one.Mine, one.Theirs)));
         Assert.Equal("1.2", merge.Merged.Grid.Rows[0][EntryColumn.LigamentArea]);
 
-        Worksheet chosen = merge.TakeTheirs(merge.Differences[1]).TakeTheirs(merge.Differences[0]).TakeMine(merge.Differences[0]).Merged;
+        Worksheet chosen = merge.TakeTheirs(merge.Differences[1]).Merged;
         Assert.Equal("1.3", chosen.Grid.Rows[0][EntryColumn.LigamentArea]);
         Assert.Equal("7.9.", chosen[HeaderField.Date]);
+        Assert.Equal("6.9.", merge.TakeTheirs(merge.Differences[0]).Merged[HeaderField.Date]);
     }
 
     [Fact]

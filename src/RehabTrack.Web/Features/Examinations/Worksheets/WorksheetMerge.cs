@@ -56,22 +56,18 @@ public sealed record WorksheetMerge(Worksheet Merged, IReadOnlyList<WorksheetDif
     }
 
     /// <summary>The merged worksheet with the other person's value in one place.</summary>
-    public WorksheetMerge TakeTheirs(WorksheetDifference difference) => Take(difference, difference.Theirs);
-
-    /// <summary>The merged worksheet with the value typed here in one place.</summary>
-    public WorksheetMerge TakeMine(WorksheetDifference difference) => Take(difference, difference.Mine);
-
-    private WorksheetMerge Take(WorksheetDifference difference, string text)
+    public WorksheetMerge TakeTheirs(WorksheetDifference difference)
     {
+        ArgumentNullException.ThrowIfNull(difference);
         if (difference.Field is { } field)
         {
-            return this with { Merged = Merged.With(field, text) };
+            return this with { Merged = Merged.With(field, difference.Theirs) };
         }
 
         EntryRow[] rows =
         [
             .. Merged.Grid.Rows.Select(row =>
-                row.Key != difference.RowKey ? row : row with { Cells = Replace(row.Cells, difference.Column!.Value, text) }
+                row.Key != difference.RowKey ? row : row with { Cells = Replace(row.Cells, difference.Column!.Value, difference.Theirs) }
             ),
         ];
         return this with { Merged = Merged.With(new EntryGrid(rows)) };

@@ -11,6 +11,9 @@ public static class WorksheetReader
 {
     private const string NoMeasurement = "no-measurement";
 
+    // Here a row without a measurement is looked at only when it has a note.
+    private const string NoteAlone = "note-alone";
+
     /// <summary>Reads everything that was typed. Rows marked not read, and rows without a measurement, are no readings.</summary>
     public static WorksheetReading Read(Worksheet sheet, WorksheetTerms terms)
     {
@@ -38,10 +41,9 @@ public static class WorksheetReader
             problems.AddRange(
                 ReadingRules
                     .Check(draft)
+                    .Select(problem => problem.Code == NoMeasurement ? problem with { Code = NoteAlone } : problem)
                     .Select(problem => new CellProblem(row.Key, EntryColumns.OfField(problem.Field), problem))
-                    .Where(problem =>
-                        !unreadable.Contains(problem.Column) && (unreadable.Count == 0 || problem.Problem.Code != NoMeasurement)
-                    )
+                    .Where(problem => !unreadable.Contains(problem.Column) && (unreadable.Count == 0 || problem.Problem.Code != NoteAlone))
             );
             if (
                 problems.Count == 0

@@ -1,0 +1,86 @@
+using RehabTrack.Wording;
+
+namespace RehabTrack.Web.Features.Cases;
+
+/// <summary>The words of the history. What has none of its own is told by the name the records give it.</summary>
+public static class ChangeWords
+{
+    private static readonly Dictionary<string, string> Done = new(StringComparer.Ordinal)
+    {
+        ["OpenCase"] = CasePage.Did_OpenCase,
+        ["ChangeCase"] = CasePage.Did_ChangeCase,
+        ["ArchiveCase"] = CasePage.Did_ArchiveCase,
+        ["StartExamination"] = CasePage.Did_StartExamination,
+        ["SaveDraft"] = CasePage.Did_SaveDraft,
+        ["SignExamination"] = CasePage.Did_SignExamination,
+        ["AmendExamination"] = CasePage.Did_AmendExamination,
+        ["ArchiveDraft"] = CasePage.Did_ArchiveDraft,
+        ["PinLink"] = CasePage.Did_PinLink,
+        ["BreakLink"] = CasePage.Did_BreakLink,
+        ["WithdrawLinkWord"] = CasePage.Did_WithdrawLinkWord,
+        ["ApplyImport"] = CasePage.Did_ApplyImport,
+        ["LoadDemo"] = CasePage.Did_LoadDemo,
+    };
+
+    private static readonly Dictionary<string, string> Kinds = new(StringComparer.Ordinal)
+    {
+        ["Case"] = CasePage.Kind_Case,
+        ["Examination"] = CasePage.Kind_Examination,
+        ["LinkWord"] = CasePage.Kind_LinkWord,
+        ["Horse"] = CasePage.Kind_Horse,
+    };
+
+    private static readonly Dictionary<string, string> Fields = new(StringComparer.Ordinal)
+    {
+        ["date"] = CasePage.Field_date,
+        ["name"] = CasePage.Field_name,
+        ["stance"] = CasePage.Field_stance,
+        ["state"] = CasePage.Field_state,
+        ["examiner"] = CasePage.Field_examiner,
+        ["transducer"] = CasePage.Field_transducer,
+        ["standoff"] = CasePage.Field_standoff,
+        ["coupling"] = CasePage.Field_coupling,
+        ["clipped"] = CasePage.Field_clipped,
+        ["note"] = CasePage.Field_note,
+        ["signedAt"] = CasePage.Field_signedAt,
+        ["signedById"] = CasePage.Field_signedById,
+        ["enteredById"] = CasePage.Field_enteredById,
+        ["part"] = CasePage.Field_part,
+        ["levelCm"] = CasePage.Field_levelCm,
+        ["plane"] = CasePage.Field_plane,
+        ["lesion"] = CasePage.Field_lesion,
+        ["role"] = CasePage.Field_role,
+        ["ligamentAreaCm2"] = CasePage.Field_ligamentAreaCm2,
+        ["lesionAreaCm2"] = CasePage.Field_lesionAreaCm2,
+        ["lesionIsDiffuse"] = CasePage.Field_lesionIsDiffuse,
+        ["lesionPercent"] = CasePage.Field_lesionPercent,
+        ["thicknessCm"] = CasePage.Field_thicknessCm,
+        ["widthCm"] = CasePage.Field_widthCm,
+        ["echogenicityScale"] = CasePage.Field_echogenicityScale,
+        ["echogenicityGrade"] = CasePage.Field_echogenicityGrade,
+        ["fibreAlignmentScale"] = CasePage.Field_fibreAlignmentScale,
+        ["fibreAlignmentGrade"] = CasePage.Field_fibreAlignmentGrade,
+        ["measurer"] = CasePage.Field_measurer,
+        ["repeat"] = CasePage.Field_repeat,
+        ["position"] = CasePage.Field_position,
+        ["limb"] = CasePage.Field_limb,
+        ["structure"] = CasePage.Field_structure,
+        ["landmark"] = CasePage.Field_landmark,
+        ["onset"] = CasePage.Field_onset,
+        ["reinjury"] = CasePage.Field_reinjury,
+        ["firstDiagnosis"] = CasePage.Field_firstDiagnosis,
+        ["diagnosis"] = CasePage.Field_diagnosis,
+        ["targetWork"] = CasePage.Field_targetWork,
+        ["targetFraction"] = CasePage.Field_targetFraction,
+        ["reason"] = CasePage.Field_reason,
+    };
+
+    /// <summary>What a use case did, in words; null when it has none.</summary>
+    public static string? DoneBy(string useCase) => Done.GetValueOrDefault(useCase);
+
+    /// <summary>A kind of record.</summary>
+    public static string Kind(string kind) => Kinds.GetValueOrDefault(kind, kind);
+
+    /// <summary>A field of a record.</summary>
+    public static string Field(string field) => Fields.GetValueOrDefault(field, field);
+}
