@@ -111,11 +111,8 @@ public static class PlaceComparison
     // Where nobody is named, the same person is taken, as in the trend.
     private static bool IsOtherMeasurer(Place before, Place now)
     {
-        HashSet<string> earlier = MeasurersOf(before);
-        HashSet<string> later = MeasurersOf(now);
+        HashSet<string> earlier = CaseGrid.MeasurersOf(before.Readings);
+        HashSet<string> later = CaseGrid.MeasurersOf(now.Readings);
         return earlier.Count > 0 && later.Count > 0 && !earlier.Overlaps(later);
     }
-
-    private static HashSet<string> MeasurersOf(Place place) =>
-        new(place.Readings.Select(reading => reading.Measurer).OfType<string>(), StringComparer.Ordinal);
 }
