@@ -26,4 +26,38 @@ internal static class DemoPages
         await visit.Page.Locator("a[href*='/cases/']:not([href$='/new'])").First.ClickAsync();
         await visit.Page.WaitForURLAsync(address => new Uri(address).AbsolutePath.StartsWith("/cases/", StringComparison.Ordinal));
     }
+
+    /// <summary>The case page with the ground of its verdict open.</summary>
+    public static async Task OpenGroundAsync(Visit visit)
+    {
+        await OpenCaseAsync(visit, "Tansy Fathom");
+        await visit.Page.Locator(".verdict a[aria-expanded=false]").First.ClickAsync();
+        await visit.Page.Locator(".verdict a[aria-expanded=true]").WaitForAsync();
+    }
+
+    /// <summary>A draft that was begun, or the one that is under way.</summary>
+    public static async Task OpenEntryAsync(Visit visit, string name)
+    {
+        await OpenCaseAsync(visit, name);
+        await visit.OpenAsync(new Uri(visit.Page.Url).AbsolutePath + "/examinations/new");
+        ILocator grid = visit.Page.Locator("table.entry-grid");
+        ILocator draft = visit.Page.Locator("main a[href^='/examinations/']").First;
+        await grid.Or(draft).First.WaitForAsync();
+        if (await grid.CountAsync() == 0)
+        {
+            await draft.ClickAsync();
+        }
+
+        await Assertions.Expect(visit.Page.Locator("input[data-field]:focus")).ToHaveCountAsync(1);
+    }
+
+    /// <summary>The preview of a file with one line that is wrong.</summary>
+    public static async Task OpenImportReviewAsync(Visit visit)
+    {
+        await visit.OpenAsync("/import");
+        await visit.Page.Locator("input[type=file]").SetInputFilesAsync(Journeys.OwnSheet.WithOneWrongLine());
+        await visit.Page.Locator("form[action='/import/file'] button[type=submit]").ClickAsync();
+        await visit.WaitUntilLiveAsync();
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "4 examinations" }).WaitForAsync();
+    }
 }

@@ -48,6 +48,14 @@ public sealed class Visit : IAsyncDisposable
         await Page.WaitForURLAsync(address => !address.Contains("/sign-in", StringComparison.Ordinal));
     }
 
+    /// <summary>Signs in as a person of the demo.</summary>
+    public async Task SignInByNameAsync(string person)
+    {
+        await Page.GotoAsync("/sign-in");
+        await Page.GetByRole(AriaRole.Button, new() { Name = person }).ClickAsync();
+        await Page.WaitForURLAsync(address => !address.Contains("/sign-in", StringComparison.Ordinal));
+    }
+
     /// <summary>Opens a page that needs no live connection.</summary>
     public Task OpenStaticAsync(string path) => Page.GotoAsync(path);
 
