@@ -15,7 +15,7 @@ public static class BenchmarkProgram
     {
         bool isShort = args.Contains("short", StringComparer.OrdinalIgnoreCase);
         string[] wanted = [.. args.Where(word => !word.Equals("short", StringComparison.OrdinalIgnoreCase))];
-        IScene[] scenes = [new OneCase(), new Batch()];
+        IScene[] scenes = [new OneCase(), new Batch(), new CasePage()];
         Console.WriteLine("| what | against | ratio | spread |");
         Console.WriteLine("| --- | --- | --- | --- |");
         foreach (

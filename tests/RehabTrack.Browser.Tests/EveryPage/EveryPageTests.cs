@@ -8,7 +8,7 @@ namespace RehabTrack.Browser.Tests.EveryPage;
 [Collection(BrowserCollection.Name)]
 public sealed class EveryPageTests(ChromiumFixture chromium, DemoFixture demo)
 {
-    private const int PictureHeightLimit = 3200;
+    private const int PictureHeightLimit = 1700;
 
     public static TheoryData<string, string> PagesOnScreens
     {
