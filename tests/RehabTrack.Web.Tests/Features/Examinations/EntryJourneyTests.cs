@@ -1,0 +1,161 @@
+using Bunit;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
+using RehabTrack.Rechecks.Exams;
+using RehabTrack.Records.Cases;
+using RehabTrack.Records.Examinations;
+using RehabTrack.Records.Horses;
+using RehabTrack.Records.Room;
+using RehabTrack.Web.Features.Examinations;
+using RehabTrack.Web.Features.Examinations.Worksheets;
+using RehabTrack.Web.Tests.Hosting;
+using RehabTrack.Wording;
+
+namespace RehabTrack.Web.Tests.Features.Examinations;
+
+public sealed class EntryJourneyTests(DemoPracticeAtHand practice) : IClassFixture<DemoPracticeAtHand>
+{
+    private async Task<(Guid Case, Guid Draft)> StartAsync(string horse)
+    {
+        HorsePage found = (
+            await practice.Services.GetRequiredService<FindHorses>().ExecuteAsync(practice.Vet, new FindHorsesInput { Query = horse })
+        ).Value;
+        Guid injury = found.Rows[0].OpenCases[0].Id;
+        Saved draft = (
+            await practice
+                .Services.GetRequiredService<StartExamination>()
+                .ExecuteAsync(practice.Vet, new StartExaminationInput { CommandId = Guid.CreateVersion7(), CaseId = injury })
+        ).Value;
+        return (injury, draft.Id);
+    }
+
+    private static IRenderedComponent<ExaminationSheet> Open(BunitContext tab, Guid draft, string query = "")
+    {
+        tab.Services.GetRequiredService<NavigationManager>().NavigateTo($"/examinations/{draft}{query}");
+        return tab.Render<ExaminationSheet>(page => page.Add(one => one.Id, draft));
+    }
+
+    private async Task<ExaminationView> ReadAsync(Guid id) =>
+        (await practice.Services.GetRequiredService<GetExamination>().ExecuteAsync(practice.Vet, id)).Value;
+
+    private static async Task<string> TypeAsync(IRenderedComponent<ExaminationSheet> page, string field, string text)
+    {
+        IRenderedComponent<EntryForm> form = page.FindComponent<EntryForm>();
+        EntryAnswer answer = await page.InvokeAsync(() => form.Instance.Typed(new Dictionary<string, string> { [field] = text }, null));
+        return answer.State;
+    }
+
+    private static IReadOnlyList<EntryRow> Rows(IRenderedComponent<ExaminationSheet> page) =>
+        page.FindComponent<EntryForm>().Instance.Sheet.Grid.Rows;
+
+    [Fact]
+    public async Task A_recheck_is_typed_kept_as_typed_checked_and_signed_once()
+    {
+        (Guid injury, Guid draft) = await StartAsync("Ironbell");
+        await using BunitContext tab = practice.Tab();
+        IRenderedComponent<ExaminationSheet> page = Open(tab, draft);
+        Assert.All(Rows(page), row => Assert.True(row is { Expected: true, IsRead: false }));
+
+        Assert.Equal(EntryStates.Sent, await TypeAsync(page, $"{Rows(page)[0].Key}|LigamentArea", "1,2 or so"));
+        Assert.Contains("1,2 or so", (await ReadAsync(draft)).Typed!, StringComparison.Ordinal);
+
+        foreach (EntryRow row in Rows(page))
+        {
+            await TypeAsync(page, $"{row.Key}|LigamentArea", "1,2");
+            await TypeAsync(page, $"{row.Key}|LesionArea", "0");
+        }
+
+        Assert.NotEmpty(page.FindAll("section[aria-labelledby=change] tbody tr"));
+        await page.InvokeAsync(() => page.FindComponent<EntryForm>().Instance.Command(EntryForm.SaveAndGoOn, "", ""));
+        NavigationManager navigation = tab.Services.GetRequiredService<NavigationManager>();
+        Assert.EndsWith("?step=sign", navigation.Uri, StringComparison.Ordinal);
+
+        // Pressed twice in one breath.
+        EventCallback sign = page.FindComponent<SignPanel>().Instance.Sign;
+        await Task.WhenAll(page.InvokeAsync(sign.InvokeAsync), page.InvokeAsync(sign.InvokeAsync));
+
+        Assert.EndsWith($"/cases/{injury}", navigation.Uri, StringComparison.Ordinal);
+        ExaminationView signed = await ReadAsync(draft);
+        Assert.Equal(ExaminationState.Signed, signed.State);
+        Assert.Equal(1.2, signed.Examination.Readings[0].LigamentArea!.Value.Value);
+        Assert.Null(signed.Typed);
+        Assert.Single(signed.Versions);
+    }
+
+    [Fact]
+    public async Task Two_people_on_one_draft_see_both_values_and_lose_none()
+    {
+        (_, Guid draft) = await StartAsync("Brimble Hob");
+        await using BunitContext here = practice.Tab();
+        await using BunitContext there = practice.Tab();
+        IRenderedComponent<ExaminationSheet> mine = Open(here, draft);
+        IRenderedComponent<ExaminationSheet> theirs = Open(there, draft);
+        string first = Rows(mine)[0].Key;
+        string second = Rows(mine)[1].Key;
+
+        Assert.Equal(EntryStates.Sent, await TypeAsync(theirs, $"{first}|LigamentArea", "1.5"));
+        Assert.Equal(EntryStates.Sent, await TypeAsync(theirs, $"{second}|LigamentArea", "1.4"));
+        Assert.Equal(EntryStates.Waiting, await TypeAsync(mine, $"{first}|LigamentArea", "1.7"));
+
+        Assert.Equal(["1.7", "1.5"], mine.FindAll(".conflict td span").Select(value => value.TextContent));
+        Assert.Equal(EntryStates.Waiting, await TypeAsync(mine, $"{second}|Thickness", "0.9"));
+        await mine.FindAll(".conflict input[type=radio]")[1].ChangeAsync(new ChangeEventArgs { Value = "on" });
+        await mine.Find(".conflict button").ClickAsync(new());
+
+        Assert.Empty(mine.FindAll(".conflict"));
+        ExaminationContent kept = (await ReadAsync(draft)).Content;
+        Assert.Equal([1.5, 1.4], kept.Readings.Take(2).Select(row => row.Values.LigamentAreaCm2!.Value));
+        Assert.Equal(0.9, kept.Readings[1].Values.ThicknessCm);
+    }
+
+    [Fact]
+    public async Task What_only_one_of_two_changed_is_taken_over_without_asking()
+    {
+        (_, Guid draft) = await StartAsync("Linnet Minor");
+        await using BunitContext here = practice.Tab();
+        await using BunitContext there = practice.Tab();
+        IRenderedComponent<ExaminationSheet> mine = Open(here, draft);
+        IRenderedComponent<ExaminationSheet> theirs = Open(there, draft);
+        string[] keys = [.. Rows(mine).Select(row => row.Key)];
+
+        await TypeAsync(theirs, $"{keys[0]}|LigamentArea", "1.5");
+        Assert.Equal(EntryStates.Sent, await TypeAsync(mine, $"{keys[1]}|LigamentArea", "1.6"));
+
+        Assert.Contains(ExaminationPage.ConflictMerged, mine.Markup, StringComparison.Ordinal);
+        Assert.Equal([1.5, 1.6], (await ReadAsync(draft)).Content.Readings.Take(2).Select(row => row.Values.LigamentAreaCm2!.Value));
+    }
+
+    [Fact]
+    public async Task A_signed_examination_is_amended_with_a_reason_and_its_earlier_version_stays_readable()
+    {
+        CaseView injury = (
+            await practice.Services.GetRequiredService<GetCase>().ExecuteAsync(practice.Vet, (await StartAsync("Pepperwick")).Case)
+        ).Value;
+        Guid id = injury.Examinations.Last(card => card.State == ExaminationState.Signed).Id;
+        await using BunitContext tab = practice.Tab();
+        IRenderedComponent<ExaminationSheet> page = Open(tab, id, "?amend=1");
+        EntryRow row = Rows(page)[0];
+        string before = row[EntryColumn.LigamentArea];
+        Assert.True(page.FindAll("section[aria-labelledby=amend] button")[0].HasAttribute("disabled"));
+
+        Assert.Equal(EntryStates.Kept, await TypeAsync(page, $"{row.Key}|LigamentArea", "1.99"));
+        Assert.Contains($"{before} becomes 1.99", page.Find("section[aria-labelledby=amend]").TextContent, StringComparison.Ordinal);
+        await page.FindAll("section[aria-labelledby=amend] button")[0].ClickAsync(new());
+        Assert.Single((await ReadAsync(id)).Versions);
+
+        await page.Find("#reason").ChangeAsync(new ChangeEventArgs { Value = "A slip of the decimal mark" });
+        await page.FindAll("section[aria-labelledby=amend] button")[0].ClickAsync(new());
+
+        ExaminationView amended = await ReadAsync(id);
+        Assert.Equal(2, amended.Versions.Count);
+        await using BunitContext later = practice.Tab();
+        Assert.Contains(
+            "A slip of the decimal mark",
+            Open(later, id).Find("section[aria-labelledby=versions]").TextContent,
+            StringComparison.Ordinal
+        );
+        IRenderedComponent<ExaminationSheet> earlier = Open(later, id, "?version=1");
+        Assert.Contains(before, earlier.Find("table.readings tbody tr").TextContent, StringComparison.Ordinal);
+        Assert.Contains(ExaminationPage.VersionBack, earlier.Markup, StringComparison.Ordinal);
+    }
+}
