@@ -107,11 +107,13 @@ public sealed class CaseSheetTests(DemoPracticeAtHand practice) : IClassFixture<
 
         IRenderedComponent<CaseSheet> page = Open(tab, await CaseOfAsync("Brimble Hob"), "?changes=1");
 
-        page.WaitForAssertion(() =>
-            Assert.Contains(
-                page.FindAll("section[aria-labelledby=changes] li strong").Select(line => line.TextContent),
-                what => what == CasePage.Did_SignExamination
-            )
+        page.WaitForAssertion(
+            () =>
+                Assert.Contains(
+                    page.FindAll("section[aria-labelledby=changes] li strong").Select(line => line.TextContent),
+                    what => what == CasePage.Did_SignExamination
+                ),
+            TimeSpan.FromSeconds(90)
         );
     }
 }

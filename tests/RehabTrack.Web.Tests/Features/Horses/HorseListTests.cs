@@ -33,7 +33,7 @@ public sealed class HorseListTests(DemoPracticeAtHand practice) : IClassFixture<
         int all = NamesOf(page).Length;
         await page.Find("#q").InputAsync(new ChangeEventArgs { Value = "sallow" });
         Assert.EndsWith("/horses?q=sallow", tab.Services.GetRequiredService<NavigationManager>().Uri, StringComparison.Ordinal);
-        page.WaitForAssertion(() => Assert.InRange(NamesOf(page).Length, 1, all - 1));
+        page.WaitForAssertion(() => Assert.InRange(NamesOf(page).Length, 1, all - 1), TimeSpan.FromSeconds(90));
         Assert.All(page.FindAll("tbody tr"), row => Assert.Contains("Sallow", row.TextContent, StringComparison.Ordinal));
     }
 

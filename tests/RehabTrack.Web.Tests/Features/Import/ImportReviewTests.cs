@@ -17,7 +17,7 @@ public sealed class ImportReviewTests : IAsyncLifetime
         + "Fern LH,Fern,LH,suspensory-ligament,body,2026-03-02,22,1.45,0.10\n"
         + "Fern LH,Fern,LH,suspensory-ligament,body,2026-05-04,20,1.38,0.22\n";
 
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(90);
 
     private readonly EmptyPractice _practice = new();
 
