@@ -109,8 +109,6 @@ namespace RehabTrack.Records.Sqlite.Migrations
 
                     b.HasIndex("ResponsibleVetId");
 
-                    b.HasIndex("PracticeId", "ImportLabel");
-
                     b.ToTable("Case", (string)null);
                 });
 
@@ -197,9 +195,9 @@ namespace RehabTrack.Records.Sqlite.Migrations
 
                     b.HasKey("CaseId");
 
-                    b.HasIndex("PracticeId", "LastSigned");
+                    b.HasIndex("LastSigned", "LastExamination");
 
-                    b.HasIndex("PracticeId", "LookRank", "LastExamination");
+                    b.HasIndex("LookRank", "LastExamination");
 
                     b.ToTable("CaseSummary", (string)null);
                 });
@@ -324,9 +322,9 @@ namespace RehabTrack.Records.Sqlite.Migrations
 
                     b.HasKey("Id");
 
-                    b.HasIndex("CaseId", "Date");
+                    b.HasIndex("State");
 
-                    b.HasIndex("PracticeId", "State");
+                    b.HasIndex("CaseId", "Date");
 
                     b.ToTable("Examination", (string)null);
                 });
@@ -499,11 +497,11 @@ namespace RehabTrack.Records.Sqlite.Migrations
 
                     b.HasKey("Id");
 
+                    b.HasIndex("FoldedName");
+
+                    b.HasIndex("Microchip");
+
                     b.HasIndex("YardId");
-
-                    b.HasIndex("PracticeId", "FoldedName");
-
-                    b.HasIndex("PracticeId", "Microchip");
 
                     b.ToTable("Horse", (string)null);
                 });
@@ -695,7 +693,7 @@ namespace RehabTrack.Records.Sqlite.Migrations
 
                     b.HasKey("Id");
 
-                    b.HasIndex("PracticeId", "FoldedName");
+                    b.HasIndex("FoldedName");
 
                     b.ToTable("Person", (string)null);
                 });
@@ -859,7 +857,7 @@ namespace RehabTrack.Records.Sqlite.Migrations
 
                     b.HasKey("Id");
 
-                    b.HasIndex("PracticeId", "FoldedName");
+                    b.HasIndex("FoldedName");
 
                     b.ToTable("Yard", (string)null);
                 });

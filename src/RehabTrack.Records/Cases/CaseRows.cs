@@ -22,16 +22,11 @@ internal static class CaseRows
 
     private static readonly Func<RecordsContext, Guid, IAsyncEnumerable<ReadingRecord>> ReadingsOfCase = EF.CompileAsyncQuery(
         (RecordsContext records, Guid caseId) =>
-            records
-                .Readings.AsNoTracking()
-                .Where(reading =>
-                    records.Examinations.Any(examination =>
-                        examination.Id == reading.ExaminationId && examination.CaseId == caseId && examination.ArchivedAt == null
-                    )
-                )
-                .OrderBy(reading => reading.ExaminationId)
-                .ThenBy(reading => reading.Position)
-                .AsQueryable()
+            from examination in records.Examinations
+            join reading in records.Readings.AsNoTracking() on examination.Id equals reading.ExaminationId
+            where examination.CaseId == caseId && examination.ArchivedAt == null
+            orderby reading.ExaminationId, reading.Position
+            select reading
     );
 
     private static readonly Func<RecordsContext, Guid, IAsyncEnumerable<LinkWordRecord>> WordsOfCase = EF.CompileAsyncQuery(

@@ -22,8 +22,8 @@ public sealed class GetCase(RecordsAccess access) : UseCase<Guid, CaseView>(acce
 
     private static readonly Func<RecordsContext, Guid, IAsyncEnumerable<Guid>> VersionsOf = EF.CompileAsyncQuery(
         (RecordsContext records, Guid id) =>
-            from version in records.ExaminationVersions
-            join examination in records.Examinations on version.ExaminationId equals examination.Id
+            from examination in records.Examinations
+            join version in records.ExaminationVersions on examination.Id equals version.ExaminationId
             where examination.CaseId == id && version.Reason != null
             select version.ExaminationId
     );

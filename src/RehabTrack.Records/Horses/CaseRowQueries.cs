@@ -8,24 +8,26 @@ namespace RehabTrack.Records.Horses;
 /// <summary>Reads cases with their summaries for lists.</summary>
 internal static class CaseRowQueries
 {
-    /// <summary>The cases of some horses, by onset and id.</summary>
-    public static async Task<ILookup<Guid, CaseRow>> OfHorsesAsync(
-        RecordsSession session,
-        IReadOnlyCollection<Guid> horseIds,
-        bool onlyOpen,
-        CancellationToken cancellation
-    )
-    {
-        var rows = await (
-            from injury in session.Records.Cases.AsNoTracking()
-            join found in session.Records.CaseSummaries.AsNoTracking() on injury.Id equals found.CaseId into summaries
+    private static readonly Func<RecordsContext, Guid[], bool, IAsyncEnumerable<CaseAndSummary>> OfHorses = EF.CompileAsyncQuery(
+        (RecordsContext records, Guid[] horseIds, bool onlyOpen) =>
+            from injury in records.Cases.AsNoTracking()
+            join found in records.CaseSummaries.AsNoTracking() on injury.Id equals found.CaseId into summaries
             from summary in summaries.DefaultIfEmpty()
             where horseIds.Contains(injury.HorseId) && injury.ArchivedAt == null && (!onlyOpen || injury.ClosedAt == null)
             orderby injury.Onset, injury.Id
-            select new { Case = injury, Summary = summary }
-        ).ToArrayAsync(cancellation);
-        return rows.Select(row => Of(row.Case, row.Summary, session.Practice)).ToLookup(row => row.HorseId);
-    }
+            select new CaseAndSummary(injury, summary)
+    );
+
+    /// <summary>The cases of some horses, by onset and id.</summary>
+    public static async Task<ILookup<Guid, CaseRow>> OfHorsesAsync(
+        RecordsSession session,
+        Guid[] horseIds,
+        bool onlyOpen,
+        CancellationToken cancellation
+    ) =>
+        (await OfHorses(session.Records, horseIds, onlyOpen).ToListAsync(cancellation))
+            .Select(row => Of(row.Case, row.Summary, session.Practice))
+            .ToLookup(row => row.HorseId);
 
     public static CaseRow Of(CaseRecord injury, CaseSummaryRecord? summary, PracticeRecord practice) =>
         new()
@@ -39,4 +41,6 @@ internal static class CaseRowQueries
             IsOpen = injury.ClosedAt is null,
             Summary = summary is { ExaminationCount: > 0 } ? SummaryViews.Of(summary, practice) : null,
         };
+
+    private sealed record CaseAndSummary(CaseRecord Case, CaseSummaryRecord? Summary);
 }

@@ -8,25 +8,25 @@ namespace RehabTrack.Records.Horses;
 /// <summary>Reads one horse whole.</summary>
 internal static class HorseViews
 {
+    private static readonly Func<RecordsContext, Guid, Task<HorseRecord?>> HorseById = EF.CompileAsyncQuery(
+        (RecordsContext records, Guid id) => records.Horses.AsNoTracking().FirstOrDefault(horse => horse.Id == id)
+    );
+
+    private static readonly Func<RecordsContext, Guid, Task<YardRecord?>> YardById = EF.CompileAsyncQuery(
+        (RecordsContext records, Guid id) => records.Yards.AsNoTracking().FirstOrDefault(yard => yard.Id == id)
+    );
+
     public static async Task<HorseView?> FindAsync(RecordsSession session, Guid horseId, CancellationToken cancellation)
     {
         RecordsContext records = session.Records;
         bool own = session.Reach == Reach.OwnHorses;
-        IQueryable<HorseRecord> horses = records.Horses.AsNoTracking().Where(horse => horse.Id == horseId);
-        if (own)
-        {
-            horses = HorsePeople.Own(records, horses.Where(horse => horse.ArchivedAt == null), session.Person.Id);
-        }
-
-        HorseRecord? horse = await horses.FirstOrDefaultAsync(cancellation);
-        if (horse is null)
+        HorseRecord? horse = await HorseById(records, horseId);
+        if (horse is null || (own && !await IsOwnAsync(session, horse, cancellation)))
         {
             return null;
         }
 
-        YardRecord? yard = horse.YardId is { } yardId
-            ? await records.Yards.AsNoTracking().FirstOrDefaultAsync(record => record.Id == yardId, cancellation)
-            : null;
+        YardRecord? yard = horse.YardId is { } yardId ? await YardById(records, yardId) : null;
         ILookup<Guid, HorsePersonView>? people = own ? null : await HorsePeople.OfHorsesAsync(records, [horseId], cancellation);
         ILookup<Guid, CaseRow>? cases = own ? null : await CaseRowQueries.OfHorsesAsync(session, [horseId], onlyOpen: false, cancellation);
         return new HorseView
@@ -49,4 +49,10 @@ internal static class HorseViews
             Cases = cases is null ? [] : [.. cases[horseId].OrderBy(row => row.IsOpen ? 0 : 1)],
         };
     }
+
+    private static async Task<bool> IsOwnAsync(RecordsSession session, HorseRecord horse, CancellationToken cancellation) =>
+        horse.ArchivedAt is null
+        && await HorsePeople
+            .Own(session.Records, session.Records.Horses.Where(record => record.Id == horse.Id), session.Person.Id)
+            .AnyAsync(cancellation);
 }

@@ -9,8 +9,8 @@ using RehabTrack.Records.Room;
 namespace RehabTrack.Records.Imports;
 
 /// <summary>
-/// Writes a plan: first what is amended, then what is new, in chunks that the context forgets again, so that a large file needs little
-/// memory. New cases are analysed from what is at hand, side by side.
+/// Writes a plan: first what is amended, then what is new, through prepared statements, so that a large
+/// file needs little time and memory; the history tells a new examination with the number of its readings. New cases are analysed from what is at hand, side by side.
 /// </summary>
 internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progress)
 {
@@ -29,14 +29,14 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
         int amended = await AmendAsync(wanted, reason, cancellation);
         await records.SaveChangesAsync(cancellation);
         records.ChangeTracker.Clear();
-        records.TellReadings = false;
-        records.ChangeTracker.AutoDetectChangesEnabled = false;
+        using Pens pens = new(records);
         foreach (PlannedCase[] chunk in wanted.Chunk(CasesPerChunk))
         {
-            List<(CaseRecord Case, List<(ExaminationRecord Record, List<ReadingRecord> Readings)> Examinations)> made = [];
+            cancellation.ThrowIfCancellationRequested();
+            List<NewCase> made = [];
             foreach (PlannedCase planned in chunk)
             {
-                Add(planned, made);
+                Add(pens, planned, made);
             }
 
             CaseSummaryRecord[] summaries =
@@ -46,14 +46,7 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
                     .WithCancellation(cancellation)
                     .Select(injury =>
                         SummaryRenewal.Compute(
-                            CaseRows.ToCourse(
-                                injury.Case,
-                                [
-                                    .. injury.Examinations.Select(examination =>
-                                        CaseRows.ToExamination(examination.Record, examination.Readings)
-                                    ),
-                                ]
-                            ),
+                            CaseRows.ToCourse(injury.Case, injury.Examinations),
                             [],
                             injury.Case.Id,
                             session.Practice.Id,
@@ -63,14 +56,14 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
                         )
                     ),
             ];
-            records.CaseSummaries.AddRange(summaries);
-            await records.SaveChangesAsync(cancellation);
-            records.ChangeTracker.Clear();
+            foreach (CaseSummaryRecord summary in summaries)
+            {
+                pens.Summaries.Write(summary);
+            }
+
             progress?.Report(readings);
         }
 
-        records.ChangeTracker.AutoDetectChangesEnabled = true;
-        records.TellReadings = true;
         return new ImportResult(horses.Count, cases, examinations, readings, amended, imported);
     }
 
@@ -111,28 +104,22 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
         session.Touch(caseId);
     }
 
-    private void Add(
-        PlannedCase planned,
-        List<(CaseRecord Case, List<(ExaminationRecord Record, List<ReadingRecord> Readings)> Examinations)> made
-    )
+    private void Add(Pens pens, PlannedCase planned, List<NewCase> made)
     {
-        Guid horseId = planned.Horse?.Id ?? Horse(planned.NewHorse!);
-        CaseRecord? injury = planned.Kept?.Case;
-        bool isNew = injury is null;
-        injury ??= Case(planned, horseId);
-        List<(ExaminationRecord Record, List<ReadingRecord> Readings)> added = [];
-        foreach (
-            PlannedExamination examination in planned.Examinations.Where(examination => examination.Standing == ExaminationStanding.New)
-        )
+        Guid horseId = planned.Horse?.Id ?? Horse(pens, planned.NewHorse!);
+        CaseRecord? kept = planned.Kept?.Case;
+        CaseRecord injury = kept ?? Case(pens, planned, horseId);
+        Examination[] added =
+        [
+            .. planned
+                .Examinations.Where(examination => examination.Standing == ExaminationStanding.New)
+                .Select(examination => Examination(pens, injury.Id, examination.File)),
+        ];
+        if (kept is null)
         {
-            added.Add(Examination(injury.Id, examination.File));
+            made.Add(new NewCase(injury, added));
         }
-
-        if (isNew)
-        {
-            made.Add((injury, added));
-        }
-        else if (added.Count > 0)
+        else if (added.Length > 0)
         {
             session.Touch(injury.Id);
         }
@@ -140,7 +127,7 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
         imported.Add(new ImportedCase(planned.File.Label, injury.Id, horseId));
     }
 
-    private Guid Horse(PlannedHorse planned)
+    private Guid Horse(Pens pens, PlannedHorse planned)
     {
         if (horses.TryGetValue(planned, out Guid made))
         {
@@ -157,12 +144,13 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
             BirthDate = planned.BirthDate,
             BirthYear = planned.BirthDate?.Year,
         };
-        records.Horses.Add(horse);
+        pens.Horses.Write(horse);
+        pens.Changes.Write(HistoryInterceptor.Made(records, horse));
         horses.Add(planned, horse.Id);
         return horse.Id;
     }
 
-    private CaseRecord Case(PlannedCase planned, Guid horseId)
+    private CaseRecord Case(Pens pens, PlannedCase planned, Guid horseId)
     {
         CaseRecord injury = new()
         {
@@ -176,12 +164,13 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
             TargetFraction = planned.File.Course.TargetFraction,
             ImportLabel = planned.File.Label,
         };
-        records.Cases.Add(injury);
+        pens.Cases.Write(injury);
+        pens.Changes.Write(HistoryInterceptor.Made(records, injury));
         cases++;
         return injury;
     }
 
-    private (ExaminationRecord Record, List<ReadingRecord> Readings) Examination(Guid caseId, Examination file)
+    private Examination Examination(Pens pens, Guid caseId, Examination file)
     {
         ExaminationRecord examination = new()
         {
@@ -196,17 +185,51 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
             EnteredById = session.Person.Id,
             WrittenAt = session.Now,
         };
-        List<ReadingRecord> rows =
+        ReadingRecord[] rows =
         [
             .. file.Readings.Select(
                 (reading, position) =>
                     ReadingMap.New(session.NewId(), session.Practice.Id, examination.Id, position, ReadingMap.ToDraft(reading))
             ),
         ];
-        records.Examinations.Add(examination);
-        records.Readings.AddRange(rows);
+        pens.Examinations.Write(examination);
+        foreach (ReadingRecord row in rows)
+        {
+            pens.Readings.Write(row);
+        }
+
+        pens.Changes.Write(HistoryInterceptor.Made(records, examination, ("readingCount", rows.Length)));
         examinations++;
-        readings += rows.Count;
-        return (examination, rows);
+        readings += rows.Length;
+        return CaseRows.ToExamination(examination, rows);
+    }
+
+    /// <summary>A case that the import makes, with its examinations as the heart takes them.</summary>
+    private sealed record NewCase(CaseRecord Case, IReadOnlyList<Examination> Examinations);
+
+    /// <summary>One prepared statement a kind of record.</summary>
+    private sealed class Pens(RecordsContext records) : IDisposable
+    {
+        public BulkInsert<HorseRecord> Horses { get; } = new(records);
+
+        public BulkInsert<CaseRecord> Cases { get; } = new(records);
+
+        public BulkInsert<ExaminationRecord> Examinations { get; } = new(records);
+
+        public BulkInsert<ReadingRecord> Readings { get; } = new(records);
+
+        public BulkInsert<CaseSummaryRecord> Summaries { get; } = new(records);
+
+        public BulkInsert<ChangeRecord> Changes { get; } = new(records);
+
+        public void Dispose()
+        {
+            Horses.Dispose();
+            Cases.Dispose();
+            Examinations.Dispose();
+            Readings.Dispose();
+            Summaries.Dispose();
+            Changes.Dispose();
+        }
     }
 }

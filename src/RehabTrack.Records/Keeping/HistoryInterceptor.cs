@@ -2,6 +2,7 @@ using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.ChangeTracking;
 using Microsoft.EntityFrameworkCore.Diagnostics;
+using Microsoft.EntityFrameworkCore.Metadata;
 
 namespace RehabTrack.Records.Keeping;
 
@@ -37,7 +38,7 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
             .ToLookup(entry => ((ReadingRecord)entry.Entity).ExaminationId);
         foreach (EntityEntry entry in entries)
         {
-            if (entry.Entity is KeptRecord and not ImportFileRecord && Told(entry, readings, records.TellReadings) is { } told)
+            if (entry.Entity is KeptRecord and not ImportFileRecord && Told(entry, readings) is { } told)
             {
                 KeptRecord kept = (KeptRecord)entry.Entity;
                 records.Changes.Add(Line(records, Kind(kept), kept.Id, CaseOf(kept), told.Before, told.After));
@@ -47,8 +48,27 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
         return base.SavingChangesAsync(eventData, result, cancellationToken);
     }
 
-    /// <summary>One line of the history.</summary>
-    public static ChangeRecord Line(
+    /// <summary>The line that tells of a new record written past the context, with what else there is to tell of it.</summary>
+    public static ChangeRecord Made(RecordsContext records, KeptRecord kept, params (string Field, object? Value)[] more)
+    {
+        Dictionary<string, object?> after = [];
+        foreach (IProperty property in records.Model.FindEntityType(kept.GetType())!.GetProperties())
+        {
+            if (!Untold.Contains(property.Name) && property.GetGetter().GetClrValue(kept) is { } value)
+            {
+                after.Add(Camel(property.Name), value);
+            }
+        }
+
+        foreach ((string field, object? value) in more)
+        {
+            after.Add(field, value);
+        }
+
+        return Line(records, Kind(kept), kept.Id, CaseOf(kept), null, after);
+    }
+
+    private static ChangeRecord Line(
         RecordsContext records,
         string kind,
         Guid recordId,
@@ -89,19 +109,14 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
 
     private static (Dictionary<string, object?>? Before, Dictionary<string, object?> After)? Told(
         EntityEntry entry,
-        ILookup<Guid, EntityEntry> readings,
-        bool tellReadings
+        ILookup<Guid, EntityEntry> readings
     )
     {
         bool added = entry.State == EntityState.Added;
         Dictionary<string, object?> before = [];
         Dictionary<string, object?> after = [];
         Fields(entry, before, after);
-        if (entry.Entity is ExaminationRecord imported && !tellReadings)
-        {
-            after["readingCount"] = readings[imported.Id].Count();
-        }
-        else if (entry.Entity is ExaminationRecord examination)
+        if (entry.Entity is ExaminationRecord examination)
         {
             Dictionary<string, object?> readingsBefore = [];
             Dictionary<string, object?> readingsAfter = [];

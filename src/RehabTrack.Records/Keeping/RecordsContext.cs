@@ -15,9 +15,6 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
     /// <summary>Who writes; null while only reading.</summary>
     public Writer? Writer { get; private set; }
 
-    /// <summary>Whether the history tells a new examination with its readings; an import tells their number only.</summary>
-    public bool TellReadings { get; set; }
-
     public DbSet<PracticeRecord> Practices => Set<PracticeRecord>();
 
     public DbSet<PersonRecord> People => Set<PersonRecord>();
@@ -55,7 +52,6 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
     {
         PracticeId = practiceId;
         Writer = writer;
-        TellReadings = true;
         return this;
     }
 
@@ -65,6 +61,10 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
         configurationBuilder.Properties<Enum>().HaveConversion<string>().HaveMaxLength(CodeLength);
     }
 
+    /// <summary>
+    /// No index that a search uses begins with the practice: an id, a case or a name tells far more, and without statistics SQLite
+    /// takes an index with one column that is equal for as good as any other.
+    /// </summary>
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
         modelBuilder.Entity<PracticeRecord>(practice =>
@@ -78,22 +78,22 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
             Keep(person, "Person");
             person.HasQueryFilter(record => record.PracticeId == PracticeId);
             person.Property(record => record.Name).HasMaxLength(NameLength);
-            person.HasIndex(record => new { record.PracticeId, record.FoldedName });
+            person.HasIndex(record => record.FoldedName);
         });
         modelBuilder.Entity<YardRecord>(yard =>
         {
             Keep(yard, "Yard");
             yard.HasQueryFilter(record => record.PracticeId == PracticeId);
             yard.Property(record => record.Name).HasMaxLength(NameLength);
-            yard.HasIndex(record => new { record.PracticeId, record.FoldedName });
+            yard.HasIndex(record => record.FoldedName);
         });
         modelBuilder.Entity<HorseRecord>(horse =>
         {
             Keep(horse, "Horse");
             horse.HasQueryFilter(record => record.PracticeId == PracticeId);
             horse.Property(record => record.Name).HasMaxLength(NameLength);
-            horse.HasIndex(record => new { record.PracticeId, record.FoldedName });
-            horse.HasIndex(record => new { record.PracticeId, record.Microchip });
+            horse.HasIndex(record => record.FoldedName);
+            horse.HasIndex(record => record.Microchip);
             horse.HasOne<YardRecord>().WithMany().HasForeignKey(record => record.YardId).OnDelete(DeleteBehavior.Restrict);
         });
         modelBuilder.Entity<HorsePhotoRecord>(photo =>
@@ -115,7 +115,6 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
             injury.HasQueryFilter(record => record.PracticeId == PracticeId);
             injury.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
             injury.HasOne<PersonRecord>().WithMany().HasForeignKey(record => record.ResponsibleVetId).OnDelete(DeleteBehavior.Restrict);
-            injury.HasIndex(record => new { record.PracticeId, record.ImportLabel });
         });
         modelBuilder.Entity<ExaminationRecord>(examination =>
         {
@@ -123,7 +122,7 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
             examination.HasQueryFilter(record => record.PracticeId == PracticeId);
             examination.HasOne<CaseRecord>().WithMany().HasForeignKey(record => record.CaseId).OnDelete(DeleteBehavior.Restrict);
             examination.HasIndex(record => new { record.CaseId, record.Date });
-            examination.HasIndex(record => new { record.PracticeId, record.State });
+            examination.HasIndex(record => record.State);
         });
         modelBuilder.Entity<ReadingRecord>(reading =>
         {
@@ -180,13 +179,8 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
                 .WithOne()
                 .HasForeignKey<CaseSummaryRecord>(record => record.CaseId)
                 .OnDelete(DeleteBehavior.Restrict);
-            summary.HasIndex(record => new
-            {
-                record.PracticeId,
-                record.LookRank,
-                record.LastExamination,
-            });
-            summary.HasIndex(record => new { record.PracticeId, record.LastSigned });
+            summary.HasIndex(record => new { record.LookRank, record.LastExamination });
+            summary.HasIndex(record => new { record.LastSigned, record.LastExamination });
         });
     }
 

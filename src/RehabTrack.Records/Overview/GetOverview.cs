@@ -32,24 +32,38 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
         IQueryable<CaseSummaryRecord> soon = summaries.Where(summary => summary.LastSigned >= dueToday && summary.LastSigned <= dueSoon);
         IQueryable<CaseSummaryRecord> look = summaries.Where(summary => summary.LookRank > 0);
         IQueryable<CaseSummaryRecord> history = summaries.Where(summary => summary.LastSigned == null && summary.ExaminationCount > 0);
+        var counts = await (
+            from injury in Open(records)
+            join kept in summaries on injury.Id equals kept.CaseId into found
+            from summary in found.DefaultIfEmpty()
+            group summary by 1 into all
+            select new
+            {
+                Cases = all.Count(),
+                Overdue = all.Count(summary => summary.LastSigned < dueToday),
+                Soon = all.Count(summary => summary.LastSigned >= dueToday && summary.LastSigned <= dueSoon),
+                Look = all.Count(summary => summary.LookRank > 0),
+                History = all.Count(summary => summary.LastSigned == null && summary.ExaminationCount > 0),
+            }
+        ).FirstOrDefaultAsync(cancellation);
         return new OverviewView
         {
             PracticeName = session.Practice.Name,
             Today = session.Today,
             HorseCount = await records.Horses.CountAsync(horse => horse.ArchivedAt == null, cancellation),
-            OpenCaseCount = await Open(records).CountAsync(cancellation),
+            OpenCaseCount = counts?.Cases ?? 0,
             Overdue = await RowsAsync(session, overdue.OrderBy(summary => summary.LastSigned), cancellation),
-            OverdueCount = await CountAsync(records, overdue, cancellation),
+            OverdueCount = counts?.Overdue ?? 0,
             Soon = await RowsAsync(session, soon.OrderBy(summary => summary.LastSigned), cancellation),
-            SoonCount = await CountAsync(records, soon, cancellation),
+            SoonCount = counts?.Soon ?? 0,
             NeedsLook = await RowsAsync(
                 session,
                 look.OrderByDescending(summary => summary.LookRank).ThenByDescending(summary => summary.LastExamination),
                 cancellation
             ),
-            NeedsLookCount = await CountAsync(records, look, cancellation),
+            NeedsLookCount = counts?.Look ?? 0,
             OnlyHistory = await RowsAsync(session, history.OrderByDescending(summary => summary.LastExamination), cancellation),
-            OnlyHistoryCount = await CountAsync(records, history, cancellation),
+            OnlyHistoryCount = counts?.History ?? 0,
             Drafts = await DraftsAsync(records, cancellation),
         };
     }
@@ -61,9 +75,7 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
             && records.Horses.Any(horse => horse.Id == injury.HorseId && horse.ArchivedAt == null)
         );
 
-    private static Task<int> CountAsync(RecordsContext records, IQueryable<CaseSummaryRecord> summaries, CancellationToken cancellation) =>
-        summaries.CountAsync(summary => Open(records).Any(injury => injury.Id == summary.CaseId), cancellation);
-
+    /// <summary>First which cases, by the few columns that order them; then those cases, so that nothing wide is ever sorted.</summary>
     private static async Task<IReadOnlyList<OverviewRow>> RowsAsync(
         RecordsSession session,
         IQueryable<CaseSummaryRecord> summaries,
@@ -71,13 +83,23 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
     )
     {
         RecordsContext records = session.Records;
+        Guid[] caseIds = await summaries
+            .Where(summary => Open(records).Any(injury => injury.Id == summary.CaseId))
+            .Select(summary => summary.CaseId)
+            .Take(MostRows)
+            .ToArrayAsync(cancellation);
+        if (caseIds.Length == 0)
+        {
+            return [];
+        }
+
         var rows = await (
-            from summary in summaries
+            from summary in records.CaseSummaries.AsNoTracking()
             join injury in records.Cases on summary.CaseId equals injury.Id
             join horse in records.Horses on injury.HorseId equals horse.Id
             join stands in records.Yards on horse.YardId equals stands.Id into yards
             from yard in yards.DefaultIfEmpty()
-            where injury.ArchivedAt == null && injury.ClosedAt == null && horse.ArchivedAt == null
+            where caseIds.Contains(summary.CaseId)
             select new
             {
                 Summary = summary,
@@ -85,17 +107,17 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
                 horse.Name,
                 Yard = yard == null ? null : yard.Name,
             }
-        )
-            .Take(MostRows)
-            .ToArrayAsync(cancellation);
+        ).ToDictionaryAsync(row => row.Case.Id, cancellation);
         return
         [
-            .. rows.Select(row => new OverviewRow(
-                row.Case.HorseId,
-                row.Name,
-                row.Yard,
-                CaseRowQueries.Of(row.Case, row.Summary, session.Practice)
-            )),
+            .. caseIds
+                .Select(id => rows[id])
+                .Select(row => new OverviewRow(
+                    row.Case.HorseId,
+                    row.Name,
+                    row.Yard,
+                    CaseRowQueries.Of(row.Case, row.Summary, session.Practice)
+                )),
         ];
     }
 

@@ -18,8 +18,13 @@ public sealed class RecordsAccess
 
     internal DateTime Now => Time.GetUtcNow().UtcDateTime;
 
-    internal async Task<RecordsContext> OpenAsync(Guid practiceId, Writer? writer, CancellationToken cancellation) =>
-        (await factory.CreateDbContextAsync(cancellation)).Enter(practiceId, writer);
+    /// <summary>Opens the database for one piece of work: one connection from the first question to the last.</summary>
+    internal async Task<RecordsContext> OpenAsync(Guid practiceId, Writer? writer, CancellationToken cancellation)
+    {
+        RecordsContext records = await factory.CreateDbContextAsync(cancellation);
+        await records.Database.OpenConnectionAsync(cancellation);
+        return records.Enter(practiceId, writer);
+    }
 
     /// <summary>The same database at another time: how the demo lives through its past.</summary>
     internal RecordsAccess At(TimeProvider time) => new(factory, time);
