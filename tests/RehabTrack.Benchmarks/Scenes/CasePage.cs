@@ -42,10 +42,7 @@ internal sealed partial class CasePage : IScene
             await Opening.RunAsync(app.Services, options);
             Guid[] cases = await FillAsync(app.Services, horses);
             await app.StartAsync();
-            string address = app
-                .Services.GetRequiredService<IServer>()
-                .Features.Get<IServerAddressesFeature>()!
-                .Addresses.First();
+            string address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
             using HttpClientHandler cookies = new() { CookieContainer = new CookieContainer() };
             using HttpClient browser = new(cookies) { BaseAddress = new Uri(address) };
             await SignInAsync(browser);

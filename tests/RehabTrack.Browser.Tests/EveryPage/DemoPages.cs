@@ -25,8 +25,8 @@ internal static class DemoPages
         await OpenHorseAsync(visit, name);
         await visit.Page.Locator("a[href*='/cases/']:not([href$='/new'])").First.ClickAsync();
         await visit.Page.WaitForURLAsync(address => new Uri(address).AbsolutePath.StartsWith("/cases/", StringComparison.Ordinal));
-        await visit.Page.Locator(".case-ladder svg").First.WaitForAsync();
-        await visit.Page.Locator(".case-healing svg").First.WaitForAsync();
+        await visit.Page.Locator(".case-ladder svg:visible").First.WaitForAsync();
+        await visit.Page.Locator(".case-healing svg:visible").First.WaitForAsync();
     }
 
     /// <summary>The case page with the ground of its verdict open.</summary>
