@@ -96,14 +96,14 @@ public sealed class ImportReviewTests : IAsyncLifetime
         const string Foreign = "Tier;Bein;Stelle;Wann;Tiefe;Fläche mm2\nFarn;LH;body;02.03.2026;20;140\n";
         await using BunitContext tab = _practice.Tab();
         IRenderedComponent<ImportReview> page = await OpenAsync(tab, Foreign, "table.mapping");
-        Choose(page, "Tier", "case");
-        Choose(page, "Bein", "limb");
-        Choose(page, "Stelle", "part");
-        Choose(page, "Wann", "examination_date");
-        Choose(page, "Tiefe", "level_cm");
-        Choose(page, "Fläche mm2", "ligament_area_cm2");
-        RowOf(page, "Fläche mm2").QuerySelectorAll("select")[1].Change("Millimetre");
-        page.Find("#date-order").Change("1");
+        await ChooseAsync(page, () => SelectOf(page, "Tier"), "case");
+        await ChooseAsync(page, () => SelectOf(page, "Bein"), "limb");
+        await ChooseAsync(page, () => SelectOf(page, "Stelle"), "part");
+        await ChooseAsync(page, () => SelectOf(page, "Wann"), "examination_date");
+        await ChooseAsync(page, () => SelectOf(page, "Tiefe"), "level_cm");
+        await ChooseAsync(page, () => SelectOf(page, "Fläche mm2"), "ligament_area_cm2");
+        await ChooseAsync(page, () => SelectOf(page, "Fläche mm2", 1), "Millimetre");
+        await ChooseAsync(page, () => page.Find("#date-order"), "1");
         await page.Find("form").SubmitAsync();
         page.WaitForElement(".counts", Patience);
         Assert.Equal("1 horse, 1 case, 1 examination, 1 reading", page.FindAll(".counts dd")[0].TextContent);
@@ -154,10 +154,12 @@ public sealed class ImportReviewTests : IAsyncLifetime
         return page;
     }
 
-    private static IElement RowOf(IRenderedComponent<ImportReview> page, string heading) =>
+    private static IElement SelectOf(IRenderedComponent<ImportReview> page, string heading, int place = 0) =>
         page.FindAll("table.mapping tbody tr")
-            .Single(row => row.QuerySelector("th")!.TextContent.Trim().StartsWith(heading, StringComparison.Ordinal));
+            .Single(row => row.QuerySelector("th")!.TextContent.Trim().StartsWith(heading, StringComparison.Ordinal))
+            .QuerySelectorAll("select")[place];
 
-    private static void Choose(IRenderedComponent<ImportReview> page, string heading, string column) =>
-        RowOf(page, heading).QuerySelector("select")!.Change(column);
+    // Found and changed in one turn of the page: between two turns it may draw itself again, and the change would go to what was there before.
+    private static Task ChooseAsync(IRenderedComponent<ImportReview> page, Func<IElement> select, string value) =>
+        page.InvokeAsync(() => select().ChangeAsync(new() { Value = value }));
 }
