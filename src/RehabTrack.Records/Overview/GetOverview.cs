@@ -45,7 +45,7 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
                 Look = all.Count(summary => summary.LookRank > 0),
                 History = all.Count(summary => summary.LastSigned == null && summary.ExaminationCount > 0),
             }
-        ).FirstOrDefaultAsync(cancellation);
+        ).SingleOrDefaultAsync(cancellation);
         return new OverviewView
         {
             PracticeName = session.Practice.Name,

@@ -50,7 +50,7 @@ public sealed class ChangePractice(RecordsAccess access) : Command<ChangePractic
         }
 
         string? settings = input.Settings is { } own && own != new AnalysisSettings() ? SettingsStore.Write(own) : null;
-        PracticeRecord practice = await session.Records.Practices.FirstAsync(cancellation);
+        PracticeRecord practice = await session.Records.Practices.SingleAsync(cancellation);
         if (practice.Version != input.Version)
         {
             Conflict conflict = new Conflict()

@@ -1,4 +1,3 @@
-using MathNet.Numerics;
 using RehabTrack.Benchmarks.Measuring;
 using RehabTrack.Rechecks.Analysis;
 using RehabTrack.Rechecks.Exams;
@@ -19,8 +18,6 @@ internal sealed class OneCase : IScene
         AnalysisSettings settings = new();
         DateOnly asOf = course.Examinations.Max(examination => examination.Date);
         double[][] levels = [.. course.Examinations.Select(one => one.Readings.Select(reading => reading.Level.Value).ToArray())];
-        double[] days = [.. course.Examinations.Select(one => (double)one.Date.DayNumber)];
-        double[] sizes = [.. course.Examinations.Select(one => one.Readings.Sum(reading => reading.LesionArea.MeasuredArea!.Value.Value))];
         int rounds = isShort ? 7 : 25;
         double kept = 0;
 
@@ -34,8 +31,6 @@ internal sealed class OneCase : IScene
             }
         }
 
-        void FitLine() => kept += Fit.Line(days, sizes).B;
-
         yield return await Ratio.MeasureAsync(
             "analysis of one case, 8 examinations of 12 levels",
             "aligning its 7 neighbouring pairs by positions only",
@@ -44,15 +39,6 @@ internal sealed class OneCase : IScene
             10,
             Align,
             500
-        );
-        yield return await Ratio.MeasureAsync(
-            "the same",
-            "one straight line through its 8 examinations (MathNet Fit.Line)",
-            rounds,
-            Analyse,
-            10,
-            FitLine,
-            50_000
         );
         GC.KeepAlive(kept);
     }
