@@ -151,7 +151,11 @@ public static class AnalysisJson
     private static void WriteTrend(Utf8JsonWriter json, Trend trend)
     {
         json.WriteStartObject();
-        json.WriteString("measure", trend.Measure is { } measure ? WordOf(measure) : null);
+        // A share of the ligament is a lesion's area in another unit: the format has four words for what was measured.
+        bool isShare = trend.Measure == Measure.LesionPercent;
+        Measure? measured = isShare ? Measure.LesionArea : trend.Measure;
+        json.WriteString("measure", measured is { } measure ? WordOf(measure) : null);
+        json.WriteBoolean("isShareOfLigament", isShare);
         WriteSlope(json, trend.Window);
         json.WriteString("verdict", WordOf(trend.Verdict));
         json.WriteString("reason", WordOf(trend.Reason));

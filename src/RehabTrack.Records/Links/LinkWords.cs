@@ -34,19 +34,17 @@ internal static class LinkWords
             checks.Add(new Problem("reason", "reason-missing"));
         }
 
-        HashSet<PlaceKey> places =
+        Examination[] read =
         [
             .. examinations
                 .Where(examination => examination.State != ExaminationState.Draft)
-                .SelectMany(examination =>
-                    CaseRows
-                        .ToExamination(examination, readings[examination.Id])
-                        .Readings.Select(reading => new PlaceKey(
-                            RecordText.Of(examination.Id),
-                            AnatomyRules.PathOf(reading.Part),
-                            reading.Level
-                        ))
-                ),
+                .Select(examination => CaseRows.ToExamination(examination, readings[examination.Id])),
+        ];
+        HashSet<PlaceKey> places =
+        [
+            .. read.SelectMany(examination =>
+                examination.Readings.Select(reading => new PlaceKey(examination.Id, AnatomyRules.PathOf(reading.Part), reading.Level))
+            ),
         ];
         if (!places.Contains(input.First))
         {
@@ -89,6 +87,13 @@ internal static class LinkWords
                 RecordText.Of(against.First.Level.Value),
                 RecordText.Of(against.Second.Level.Value)
             );
+        }
+
+        // What follows from several words together, only the linker knows.
+        LinkedCourse linked = LevelLinker.Link(read, [.. standing, word], SettingsStore.Of(session.Practice).Linking);
+        if (linked.LeftOut.FirstOrDefault(left => left.Constraint == word) is { } left)
+        {
+            return new Problem("second", CodeOf(left.Reason));
         }
 
         LinkWordRecord record = new()
@@ -157,6 +162,16 @@ internal static class LinkWords
 
     private static bool SamePair(LinkConstraint one, LinkConstraint other) =>
         (one.First == other.First && one.Second == other.Second) || (one.First == other.Second && one.Second == other.First);
+
+    private static string CodeOf(LeftOutReason reason) =>
+        reason switch
+        {
+            LeftOutReason.Contradicted => "link-word-contradicted",
+            LeftOutReason.Crossing => "link-word-crosses",
+            LeftOutReason.SameExamination => "link-word-joins-one-examination",
+            LeftOutReason.PlaceNotFound => "not-found",
+            LeftOutReason.DifferentPaths => "link-across-paths",
+        };
 
     /// <summary>Two pins between the same two examinations cannot share one place, nor cross.</summary>
     private static bool Contradicts(LinkConstraint standing, LinkConstraint word)

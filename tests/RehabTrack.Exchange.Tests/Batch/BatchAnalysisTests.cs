@@ -32,6 +32,24 @@ public sealed class BatchAnalysisTests : BatchTests
     }
 
     [Fact]
+    public void A_course_of_shares_alone_speaks_as_lesion_area_and_says_that_it_is_a_share()
+    {
+        JsonElement trend = Analyse(
+                "case;limb;part;examination_date;level_cm;lesion_percent\n"
+                    + "C1;LF;body;2026-01-10;20;40\nC1;LF;body;2026-03-11;20;28\nC1;LF;body;2026-05-10;20;19.6\n"
+            )
+            .GetProperty("cases")[0]
+            .GetProperty("trend");
+
+        Assert.Equal("lesion-area", trend.GetProperty("measure").GetString());
+        Assert.True(trend.GetProperty("isShareOfLigament").GetBoolean());
+        // On y = asinh(cv·x/s0) with cv² = .12² + .07² and s0 = 2 (docs/methods/healing.md) three even dates give (y3 - y1)/2.
+        double steepness = Math.Sqrt((.12 * .12) + (.07 * .07)) / 2;
+        double slope = (Math.Asinh(steepness * 19.6) - Math.Asinh(steepness * 40)) / 2;
+        Assert.Equal(100 * (Math.Exp(slope) - 1), trend.GetProperty("course").GetProperty("ratePercentPer60Days").GetDouble(), 0.2);
+    }
+
+    [Fact]
     public void A_lesion_that_shrinks_by_a_quarter_at_each_recheck_is_healing_at_that_rate()
     {
         JsonElement trend = Analyse(
@@ -41,6 +59,7 @@ public sealed class BatchAnalysisTests : BatchTests
             .GetProperty("trend");
 
         Assert.Equal("lesion-volume", trend.GetProperty("measure").GetString());
+        Assert.False(trend.GetProperty("isShareOfLigament").GetBoolean());
         Assert.Equal("healing", trend.GetProperty("verdict").GetString());
         Assert.Equal(-25, trend.GetProperty("ratePercentPer60Days").GetDouble(), 0.5);
         Assert.Equal(Math.Log(.75), trend.GetProperty("slopeLogPer60Days").GetDouble(), 0.01);

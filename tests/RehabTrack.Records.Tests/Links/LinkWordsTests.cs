@@ -80,6 +80,25 @@ public sealed class LinkWordsTests
     }
 
     [Fact]
+    public async Task What_only_follows_from_several_words_together_is_refused_too()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        (Guid caseId, string first, string second) = await TwoExaminationsAsync(house);
+        string third = (await house.SignedAsync(caseId, Wishes.Content(new DateOnly(2026, 9, 1), (10, 0), (12, 0.3), (14, 0)))).Id.ToString(
+            "D"
+        );
+        await PinAsync(house, caseId, Key(first, 12), Key(second, 12.2), "Seen twice");
+        await PinAsync(house, caseId, Key(second, 12.2), Key(third, 12), "Seen again");
+
+        Assert.Equal("link-word-joins-one-examination", Code(await PinAsync(house, caseId, Key(first, 14), Key(third, 12), "Shared")));
+        Assert.Equal("link-word-crosses", Code(await PinAsync(house, caseId, Key(first, 14), Key(third, 10), "Crossed")));
+        Assert.Equal(
+            "link-word-contradicted",
+            Code(await house.Get<BreakLink>().ExecuteAsync(house.Vet, Word(caseId, Key(first, 12), Key(third, 12), "Apart")))
+        );
+    }
+
+    [Fact]
     public async Task A_word_on_a_level_that_an_amendment_moved_no_longer_applies()
     {
         await using RecordsHouse house = await RecordsHouse.BuildAsync();
