@@ -4,6 +4,7 @@ using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Linking;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Simulation.Cases;
 
 namespace RehabTrack.Rechecks.Tests.Healing;
 
@@ -58,53 +59,8 @@ internal static class CourseBuilder
         };
 
     /// <summary>Links by hand: places of one path and one tape reading are the same place.</summary>
-    public static LinkedCourse ByLevel(CaseCourse course, Func<PlaceKey, double?>? uncertain = null)
-    {
-        List<Track> tracks = [];
-        var places = course
-            .Examinations.OrderBy(examination => examination.Date)
-            .ThenBy(examination => examination.Id, StringComparer.Ordinal)
-            .SelectMany(examination => Places.Of(examination).Select(place => (examination, place)))
-            .GroupBy(pair => (pair.place.Key.Path, pair.place.Level))
-            .OrderBy(group => group.Key.Path)
-            .ThenBy(group => group.Key.Level);
-        foreach (var group in places)
-        {
-            List<TrackStep> steps = [];
-            foreach ((Examination examination, Place place) in group)
-            {
-                double? doubt = uncertain?.Invoke(place.Key);
-                steps.Add(
-                    new TrackStep
-                    {
-                        ExaminationId = examination.Id,
-                        Date = examination.Date,
-                        Place = place,
-                        LinkProbability = steps.Count == 0 ? null : doubt ?? 1,
-                        Uncertain = steps.Count > 0 && doubt is not null,
-                        Basis = steps.Count == 0 ? LinkBasis.First : LinkBasis.Computed,
-                        Alternatives = [],
-                    }
-                );
-            }
-
-            tracks.Add(
-                new Track(
-                    string.Create(CultureInfo.InvariantCulture, $"{group.Key.Path}-{group.Key.Level.Value}"),
-                    group.Key.Path,
-                    group.First().place.Part,
-                    group.Key.Level,
-                    steps
-                )
-            );
-        }
-
-        ExaminationShift[] shifts =
-        [
-            .. course.Examinations.Select(examination => new ExaminationShift(examination.Id, new Centimetres(0), new Centimetres(0))),
-        ];
-        return new LinkedCourse(tracks, shifts);
-    }
+    public static LinkedCourse ByLevel(CaseCourse course, Func<PlaceKey, double?>? uncertain = null) =>
+        TrueLinks.Of(course, place => place.Level, level => level, uncertain);
 
     public static CaseAnalysis Analysed(CaseCourse course, AnalysisSettings? settings = null, Func<PlaceKey, double?>? uncertain = null) =>
         CaseAnalyser.AnalyseLinked(

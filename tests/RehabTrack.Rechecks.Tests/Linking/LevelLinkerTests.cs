@@ -3,6 +3,7 @@ using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Linking;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Simulation.Cases;
 
 namespace RehabTrack.Rechecks.Tests.Linking;
 

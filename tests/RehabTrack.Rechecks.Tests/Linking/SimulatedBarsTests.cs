@@ -1,4 +1,7 @@
 using RehabTrack.Rechecks.Linking;
+using RehabTrack.Simulation.Cases;
+using RehabTrack.Simulation.Scores;
+using RehabTrack.Simulation.Studies;
 using Xunit.Abstractions;
 
 namespace RehabTrack.Rechecks.Tests.Linking;
@@ -140,13 +143,7 @@ public sealed class SimulatedBarsTests(ITestOutputHelper output)
 
     private LinkScore Score(SimulatedRegime regime, int count)
     {
-        LinkScore score = new();
-        for (int seed = 0; seed < count; seed++)
-        {
-            SimulatedLigament ligament = SimulatedLigament.Of(50_000 + seed, regime);
-            score.Add(ligament, LevelLinker.Link(ligament.Examinations, [], new LinkingSettings()));
-        }
-
+        LinkScore score = LinkingStudy.Score(regime, count);
         output.WriteLine(
             $"{regime}: F1 {score.F1:F4}, recall {score.Recall:F3}, precision {score.Precision:F3}; 5 to 1 {score.FarRecall:F3} / {score.FarPrecision:F3}; "
                 + $"sure {score.SureRight:F4} right, {score.SureShare:F3} of all; struck {score.StruckRecall:F3} linked, {score.StruckLinkedOrAsked:F3} linked or asked"

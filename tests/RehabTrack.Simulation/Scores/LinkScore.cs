@@ -1,6 +1,7 @@
 using RehabTrack.Rechecks.Linking;
+using RehabTrack.Simulation.Cases;
 
-namespace RehabTrack.Rechecks.Tests.Linking;
+namespace RehabTrack.Simulation.Scores;
 
 /// <summary>Links found against true links, over many simulated ligaments.</summary>
 public sealed class LinkScore

@@ -1,4 +1,4 @@
-namespace RehabTrack.Rechecks.Tests.Linking;
+namespace RehabTrack.Simulation.Cases;
 
 /// <summary>How a simulated ligament is read.</summary>
 /// <param name="SpacingCm">Distance between neighbouring true places.</param>

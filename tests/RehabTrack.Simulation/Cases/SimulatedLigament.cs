@@ -3,7 +3,7 @@ using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Quantities;
 
-namespace RehabTrack.Rechecks.Tests.Linking;
+namespace RehabTrack.Simulation.Cases;
 
 /// <summary>
 /// One ligament with known places, read at several examinations: 5 to 7 places, tape SD 0.7 cm, each examination shifted by up to 1 cm
@@ -40,7 +40,7 @@ public sealed class SimulatedLigament
             position[i] = position[i - 1] + (regime.SpacingCm * (0.9 + (0.2 * random.NextDouble())));
         }
 
-        double[] waves = [Normal(random), Normal(random), 6.28 * random.NextDouble()];
+        double[] waves = [random.Normal(), random.Normal(), 6.28 * random.NextDouble()];
         double Smooth(double x) =>
             Math.Log(1.3) + (0.14 * waves[0] * Math.Sin((x / 3) + waves[2])) + (0.14 * waves[1] * Math.Cos((x / 5) + waves[2]));
         double centre = position[0] + (random.NextDouble() * (position[^1] - position[0]));
@@ -54,7 +54,7 @@ public sealed class SimulatedLigament
 
         for (int i = 0; i < count; i++)
         {
-            logLigament[i] = regime.SmoothAreas ? Smooth(position[i]) : Math.Log(1.3) + (0.2 * Normal(random));
+            logLigament[i] = regime.SmoothAreas ? Smooth(position[i]) : Math.Log(1.3) + (0.2 * random.Normal());
             lesion[i] = LesionAt(position[i]);
         }
 
@@ -68,11 +68,11 @@ public sealed class SimulatedLigament
         {
             if (e > 0)
             {
-                size *= regime.GrowthFromThird is { } growth && e >= 2 ? growth : Math.Exp(-0.3 + (0.15 * Normal(random)));
+                size *= regime.GrowthFromThird is { } growth && e >= 2 ? growth : Math.Exp(-0.3 + (0.15 * random.Normal()));
             }
 
             shifts[e] = (2 * random.NextDouble()) - 1;
-            double gain = 0.03 * Normal(random);
+            double gain = 0.03 * random.Normal();
             List<(double Position, int Truth, double LogLigament, double Lesion)> read = [];
             if (e == 2)
             {
@@ -84,7 +84,7 @@ public sealed class SimulatedLigament
 
             for (int i = 0; i < count; i++)
             {
-                lesion[i] *= e > 0 ? Math.Exp(0.1 * Normal(random)) : 1;
+                lesion[i] *= e > 0 ? Math.Exp(0.1 * random.Normal()) : 1;
                 if (random.NextDouble() >= regime.Missed)
                 {
                     read.Add((position[i], i, logLigament[i], lesion[i] * size));
@@ -93,12 +93,14 @@ public sealed class SimulatedLigament
                 if (random.NextDouble() < regime.Added)
                 {
                     double x = position[0] - 1 + (random.NextDouble() * (position[^1] - position[0] + 2));
-                    read.Add((x, strangers++, regime.SmoothAreas ? Smooth(x) : Math.Log(1.3) + (0.2 * Normal(random)), LesionAt(x) * size));
+                    read.Add(
+                        (x, strangers++, regime.SmoothAreas ? Smooth(x) : Math.Log(1.3) + (0.2 * random.Normal()), LesionAt(x) * size)
+                    );
                 }
             }
 
             read.Sort((a, b) => a.Position.CompareTo(b.Position));
-            double[] levels = [.. read.Select(place => Math.Round(place.Position + shifts[e] + (0.7 * Normal(random)), 1)).Order()];
+            double[] levels = [.. read.Select(place => Math.Round(place.Position + shifts[e] + (0.7 * random.Normal()), 1)).Order()];
             for (int k = 1; k < levels.Length; k++)
             {
                 levels[k] = Math.Round(Math.Max(levels[k], levels[k - 1] + 0.1), 1);
@@ -109,9 +111,9 @@ public sealed class SimulatedLigament
             {
                 string id = string.Create(CultureInfo.InvariantCulture, $"{e}-{k}");
                 truth[id] = read[k].Truth;
-                double ligament = Math.Exp(read[k].LogLigament + gain + (0.05 * Normal(random)));
+                double ligament = Math.Exp(read[k].LogLigament + gain + (0.05 * random.Normal()));
                 double area =
-                    read[k].Lesion == 0 ? 0 : Math.Max(0, (read[k].Lesion * (1 + (0.12 * Normal(random)))) + (0.02 * Normal(random)));
+                    read[k].Lesion == 0 ? 0 : Math.Max(0, (read[k].Lesion * (1 + (0.12 * random.Normal()))) + (0.02 * random.Normal()));
                 readings.Add(
                     new Reading
                     {
@@ -144,7 +146,4 @@ public sealed class SimulatedLigament
 
         return ligamentCourse;
     }
-
-    private static double Normal(Random random) =>
-        Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
 }
