@@ -223,6 +223,7 @@ internal sealed class InventedCase
             DetectableRisePercent = null,
             DetectableFallPercent = null,
             MoreExaminationsToSettle = null,
+            Projection = null,
             Since = null,
         };
 

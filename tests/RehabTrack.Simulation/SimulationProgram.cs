@@ -17,7 +17,13 @@ internal static class SimulationProgram
         int missed = 0;
         Console.WriteLine("| cases made and linked | counted | bar | reached | |");
         Console.WriteLine("| --- | --- | --- | --- | --- |");
-        foreach (StudyRow row in LinkingStudy.Run(cases / 2).Concat(VerdictStudy.Run(cases)).Concat(CoverageStudy.Run(cases)))
+        foreach (
+            StudyRow row in LinkingStudy
+                .Run(cases / 2)
+                .Concat(VerdictStudy.Run(cases))
+                .Concat(CoverageStudy.Run(cases))
+                .Concat(ProjectionStudy.Run(cases))
+        )
         {
             string word =
                 row.Keeps ? ""

@@ -116,6 +116,7 @@ public sealed class VerdictSentencesTests
             DetectableRisePercent = 16,
             DetectableFallPercent = -14,
             MoreExaminationsToSettle = null,
+            Projection = null,
             Since = new DateOnly(2026, 7, 9),
         };
 

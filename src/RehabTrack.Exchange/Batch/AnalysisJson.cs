@@ -165,12 +165,33 @@ public static class AnalysisJson
         Number(json, "detectableFallPercent", trend.DetectableFallPercent);
         Number(json, "moreExaminationsToSettle", trend.MoreExaminationsToSettle);
         Date(json, "since", trend.Since);
+        WriteProjection(json, trend.Projection);
         json.WriteStartObject("course");
         WriteSlope(json, trend.Course);
         json.WriteNumber("examinationsUsed", trend.Course?.Examinations ?? trend.Series.Count(point => point.InTrend));
         Number(json, "slopeLower95", trend.Course?.Lower95Log);
         Number(json, "slopeUpper95", trend.Course?.Upper95Log);
         json.WriteEndObject();
+        json.WriteEndObject();
+    }
+
+    private static void WriteProjection(Utf8JsonWriter json, Projection? projection)
+    {
+        if (projection is null)
+        {
+            json.WriteNull("projection");
+            return;
+        }
+
+        json.WriteStartObject("projection");
+        Number(json, "target", projection.Target);
+        Date(json, "median", projection.Median);
+        Date(json, "lower50", projection.Lower50);
+        Date(json, "upper50", projection.Upper50);
+        Date(json, "lower90", projection.Lower90);
+        Date(json, "upper90", projection.Upper90);
+        Date(json, "limit", projection.Limit);
+        Number(json, "reachedByLimit", projection.ReachedByLimit);
         json.WriteEndObject();
     }
 

@@ -33,6 +33,9 @@ public sealed record Trend
     /// <summary>How many more examinations at the usual interval would settle it; null when settled or when it cannot be said.</summary>
     public required int? MoreExaminationsToSettle { get; init; }
 
+    /// <summary>When the target may be reached; null where nothing honest can be said: only a lesion said to be healing is projected.</summary>
+    public required Projection? Projection { get; init; }
+
     /// <summary>The date since when the present state holds (window start); null when nothing can be said.</summary>
     public required DateOnly? Since { get; init; }
 }

@@ -103,8 +103,8 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
         {
             (true, false, _) => Said(trend, Verdict.Stalled, VerdictReason.BelowAcceptableRate),
             (_, true, true) => Said(trend, Verdict.NotYetReadable, VerdictReason.WorstLevelNotRead),
-            (true, true, false) => Said(trend, Verdict.HealingSlowly, VerdictReason.FallsTooSlowly),
-            (false, true, false) => Said(trend, Verdict.Healing, VerdictReason.FallOfSlope),
+            (true, true, false) => Projected(Said(trend, Verdict.HealingSlowly, VerdictReason.FallsTooSlowly), points),
+            (false, true, false) => Projected(Said(trend, Verdict.Healing, VerdictReason.FallOfSlope), points),
             (false, false, _) => Unsettled(
                 trend,
                 window,
@@ -135,8 +135,17 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
     private bool IsFibreAlignment(MeasuredPoint point) =>
         Enumerable.Range(0, grid.Tracks.Count).Any(t => grid.Step(point.Examination, t)?.Place.FibreAlignment is not null);
 
-    private bool IsAtTarget(MeasuredPoint first, MeasuredPoint last) =>
-        last.IsNotMeasurable || last.Value <= (grid.Course.TargetFraction ?? settings.TargetFraction) * first.Value;
+    private bool IsAtTarget(MeasuredPoint first, MeasuredPoint last) => last.IsNotMeasurable || last.Value <= TargetOf(first);
+
+    private double TargetOf(MeasuredPoint first) => (grid.Course.TargetFraction ?? settings.TargetFraction) * first.Value;
+
+    private Trend Projected(Trend trend, MeasuredPoint[] points) =>
+        HasRate(trend.Measure!.Value)
+            ? trend with
+            {
+                Projection = Projector.Project(points, TargetOf(points[0]), settings.UsualIntervalDays),
+            }
+            : trend;
 
     // Thickness has a rate only as the excess over the other sound limb or a sound value of the horse, and a case holds neither.
     private static bool HasRate(Measure measure) => measure is Measure.LesionVolume or Measure.LesionArea or Measure.LesionPercent;
@@ -276,6 +285,7 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
             DetectableRisePercent = null,
             DetectableFallPercent = null,
             MoreExaminationsToSettle = null,
+            Projection = null,
             Since = null,
         };
 }

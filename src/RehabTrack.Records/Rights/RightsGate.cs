@@ -14,7 +14,7 @@ internal static class RightsGate
     );
 
     private static readonly Func<RecordsContext, Task<PracticeRecord?>> Practice = EF.CompileAsyncQuery(
-        (RecordsContext records) => records.Practices.AsNoTracking().FirstOrDefault()
+        (RecordsContext records) => records.Practices.AsNoTracking().SingleOrDefault()
     );
 
     /// <summary>The access, or null when the right is not given.</summary>

@@ -26,13 +26,16 @@ public sealed class SimulatedLesion
         _habit = habit;
     }
 
-    /// <summary>A half-life of healing in days: lognormal, median 90, log SD .35, at most <paramref name="longest"/>.</summary>
-    public double HalfLife(double longest)
+    /// <summary>The true volume at the first examination of the last course made, cm³, by trapezoids over the six places.</summary>
+    public double TrueVolume { get; private set; }
+
+    /// <summary>A half-life of healing in days: lognormal, log SD .35, at most <paramref name="longest"/>.</summary>
+    public double HalfLife(double longest, double median = 90)
     {
         double days;
         do
         {
-            days = 90 * Math.Exp(0.35 * _random.Normal());
+            days = median * Math.Exp(0.35 * _random.Normal());
         } while (days > longest);
 
         return days;
@@ -47,6 +50,7 @@ public sealed class SimulatedLesion
         ArgumentNullException.ThrowIfNull(size);
         double spread = Math.Exp(0.2 * _random.Normal());
         double[] lesion = [.. Profile.Select(area => area * spread * Math.Exp(0.15 * _random.Normal()))];
+        TrueVolume = SpacingCm * (lesion.Sum() - ((lesion[0] + lesion[^1]) / 2)) * size(0);
         double[] ligament = [.. Profile.Select(_ => 1.5 * Math.Exp(_habit.PlaceLogSpread * _random.Normal()))];
         return new CaseCourse
         {

@@ -65,6 +65,8 @@ public sealed partial class CaseSheet
 
     private bool MayEnter => RightsTable.ReachOf(_actor!.Role, Right.EnterExaminations) != Reach.None;
 
+    private bool MaySign => RightsTable.ReachOf(_actor!.Role, Right.SignExaminations) != Reach.None;
+
     private bool MayChangeLinks => RightsTable.ReachOf(_actor!.Role, Right.ChangeLinks) != Reach.None;
 
     private string LadderTitle

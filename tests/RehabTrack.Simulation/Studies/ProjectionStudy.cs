@@ -1,0 +1,78 @@
+using System.Globalization;
+using RehabTrack.Rechecks.Analysis;
+using RehabTrack.Rechecks.Exams;
+using RehabTrack.Simulation.Cases;
+
+namespace RehabTrack.Simulation.Studies;
+
+/// <summary>How often the intervals of a projection hold the day on which the target is truly reached.</summary>
+public static class ProjectionStudy
+{
+    /// <summary>Where the prior is the truth, and where half-lives are truly shorter or longer.</summary>
+    public static IEnumerable<StudyRow> Run(int cases) =>
+        from median in (double[])[90, 60, 130]
+        from examinations in (int[])[4, 5, 6]
+        from row in Rows(cases, examinations, median)
+        select row;
+
+    /// <summary>One length of course, with true links; only the cases that are projected at its last examination count.</summary>
+    public static IEnumerable<StudyRow> Rows(int cases, int examinations, double medianHalfLife)
+    {
+        int shown = 0;
+        int held50 = 0;
+        int held90 = 0;
+        AnalysisSettings settings = new();
+        Parallel.For(
+            0,
+            cases,
+            number =>
+            {
+                SimulatedLesion lesion = new((examinations * 2_000_003) + number, new ReadingHabit());
+                double halfLife = lesion.HalfLife(double.PositiveInfinity, medianHalfLife);
+                double floor = lesion.Floor();
+                CaseCourse course = lesion.Course(examinations, day => floor + ((1 - floor) * Math.Pow(2, -day / halfLife)));
+                CaseAnalysis analysis = CaseAnalyser.AnalyseLinked(
+                    course,
+                    SimulatedLesion.TrueLinks(course),
+                    settings,
+                    course.Examinations[^1].Date
+                );
+                if (analysis.Trend.Projection is not { } projection)
+                {
+                    return;
+                }
+
+                double left = ((projection.Target / lesion.TrueVolume) - floor) / (1 - floor);
+                double day = left <= 0 ? double.PositiveInfinity : Math.Ceiling(-halfLife * Math.Log2(left));
+                Interlocked.Increment(ref shown);
+                if (Holds(projection.Lower90, projection.Upper90, day, course))
+                {
+                    Interlocked.Increment(ref held90);
+                }
+
+                if (Holds(projection.Lower50, projection.Upper50, day, course))
+                {
+                    Interlocked.Increment(ref held50);
+                }
+            }
+        );
+        string regime = string.Create(
+            CultureInfo.InvariantCulture,
+            $"projection after {examinations} examinations, half-life {medianHalfLife} d"
+        );
+        Bar? least = medianHalfLife == 90 ? Bar.AtLeast(0.86) : null;
+        yield return new StudyRow(regime, "90 % interval holds the day", least, held90 / (double)shown, shown);
+        yield return new StudyRow(regime, "50 % interval holds the day", null, held50 / (double)shown, shown);
+    }
+
+    // A day that has passed unseen counts as the day of the last examination; an open end holds all that comes later.
+    private static bool Holds(DateOnly? lower, DateOnly? upper, double day, CaseCourse course)
+    {
+        int first = course.Examinations[0].Date.DayNumber;
+        double reached = Math.Max(day, course.Examinations[^1].Date.DayNumber - first);
+        double from = lower is { } start ? start.DayNumber - first : double.NegativeInfinity;
+        double to = upper is { } end ? end.DayNumber - first : double.PositiveInfinity;
+        return (lower is null ? upper is null && reached > (2 * (course.Examinations[^1].Date.DayNumber - first)) : reached >= from)
+            && reached <= to;
+    }
+}
