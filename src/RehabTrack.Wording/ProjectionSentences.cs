@@ -7,6 +7,9 @@ namespace RehabTrack.Wording;
 /// <summary>A projection in sentences, for a vet.</summary>
 public static class ProjectionSentences
 {
+    // Below one in a hundred there is nothing to plan a recheck by.
+    private const double WorthTelling = 0.01;
+
     /// <summary>When the target may be reached, as far as the examinations carry.</summary>
     /// <param name="projection">The projection.</param>
     /// <param name="target">The target with its unit.</param>
@@ -15,14 +18,13 @@ public static class ProjectionSentences
     {
         ArgumentNullException.ThrowIfNull(projection);
         string Day(DateOnly? day) => Figures.Date(day, null, culture);
-        string key =
-            projection.Upper50 is null ? "Projection_Far"
-            : projection.Upper90 is null ? "Projection_Open"
-            : "Projection_Range";
-        string when = projection.Upper50 is null
-            ? Said(key, culture, target, Day(projection.Limit), Share(projection.ReachedByLimit, culture))
+        string limit = Day(projection.Limit);
+        string byLimit = Share(projection.ReachedByLimit, culture);
+        string when =
+            projection.Median is null ? Said("Projection_Far", culture, target, null, limit, byLimit)
+            : projection.Upper50 is null ? Said("Projection_Half", culture, target, Day(projection.Median), limit, byLimit)
             : Said(
-                key,
+                projection.Upper90 is null ? "Projection_Open" : "Projection_Range",
                 culture,
                 target,
                 Day(projection.Lower50),
@@ -30,7 +32,7 @@ public static class ProjectionSentences
                 Day(projection.Lower90),
                 Day(projection.Upper90)
             );
-        return projection.Next >= projection.Limit
+        return projection.Next >= projection.Limit || projection.ReachedByNext < WorthTelling
             ? when
             : $"{when} {Said("Projection_Next", culture, Day(projection.Next), Share(projection.ReachedByNext, culture))}";
     }

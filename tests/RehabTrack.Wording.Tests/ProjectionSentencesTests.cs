@@ -34,6 +34,14 @@ public sealed class ProjectionSentencesTests
         );
 
     [Fact]
+    public void Where_only_the_half_is_reached_in_time_its_day_is_told() =>
+        Assert.StartsWith(
+            "Half of such courses reach the target of 0.20 cm³ by 1 Feb 2027, 60 % by 1 Aug 2027.",
+            Said(Whole with { Upper90 = null, Upper50 = null, ReachedByLimit = 0.6 }),
+            StringComparison.Ordinal
+        );
+
+    [Fact]
     public void What_lies_too_far_gets_a_share_and_no_date() =>
         Assert.StartsWith(
             "30 % of such courses reach the target of 0.20 cm³ by 1 Aug 2027.",
@@ -42,8 +50,11 @@ public sealed class ProjectionSentencesTests
         );
 
     [Fact]
-    public void A_recheck_beyond_the_limit_is_not_told() =>
+    public void A_recheck_beyond_the_limit_or_without_a_chance_is_not_told()
+    {
         Assert.DoesNotContain("recheck", Said(Whole with { Next = Whole.Limit }), StringComparison.Ordinal);
+        Assert.DoesNotContain("recheck", Said(Whole with { ReachedByNext = 0.004 }), StringComparison.Ordinal);
+    }
 
     private static string Said(Projection projection) => ProjectionSentences.Of(projection, "0.20 cm³").Replace('\u00a0', ' ');
 }
