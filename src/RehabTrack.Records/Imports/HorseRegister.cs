@@ -10,9 +10,10 @@ internal sealed class HorseRegister
     private readonly Dictionary<Guid, HorseRecord> byId = [];
     private readonly Dictionary<string, List<HorseRecord>> byChip = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<HorseRecord>> byName = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<HorseRecord>> byCaseLabel = new(StringComparer.Ordinal);
     private readonly Dictionary<string, HashSet<HorseRecord>> byShortenedName = new(StringComparer.Ordinal);
 
-    private HorseRegister(IEnumerable<HorseRecord> horses)
+    private HorseRegister(IEnumerable<HorseRecord> horses, IEnumerable<(Guid HorseId, string Label)> labels)
     {
         foreach (HorseRecord horse in horses)
         {
@@ -33,22 +34,44 @@ internal sealed class HorseRegister
                 alike.Add(horse);
             }
         }
+
+        foreach ((Guid horseId, string label) in labels.DistinctBy(one => (one.HorseId, Folded.Of(one.Label))))
+        {
+            if (Find(horseId) is { } horse)
+            {
+                Add(byCaseLabel, Folded.Of(label), horse);
+            }
+        }
     }
 
-    public static async Task<HorseRegister> ReadAsync(RecordsContext records, CancellationToken cancellation) =>
-        new(
-            await records
-                .Horses.AsNoTracking()
-                .Where(horse => horse.ArchivedAt == null)
-                .OrderBy(horse => horse.Id)
-                .ToArrayAsync(cancellation)
-        );
+    public static async Task<HorseRegister> ReadAsync(RecordsContext records, CancellationToken cancellation)
+    {
+        HorseRecord[] horses = await records
+            .Horses.AsNoTracking()
+            .Where(horse => horse.ArchivedAt == null)
+            .OrderBy(horse => horse.Id)
+            .ToArrayAsync(cancellation);
+        var labels = await records
+            .Cases.AsNoTracking()
+            .Where(injury => injury.ArchivedAt == null && injury.ImportLabel != null)
+            .OrderBy(injury => injury.Id)
+            .Select(injury => new { injury.HorseId, Label = injury.ImportLabel! })
+            .ToArrayAsync(cancellation);
+        return new HorseRegister(horses, labels.Select(injury => (injury.HorseId, injury.Label)));
+    }
 
     public HorseRecord? Find(Guid id) => byId.GetValueOrDefault(id);
 
-    /// <summary>Horses of the same name with nothing that speaks against it.</summary>
+    /// <summary>
+    /// Horses of the same name with nothing that speaks against it. A file that names no horse means the one whose case bears its label.
+    /// </summary>
     public IReadOnlyList<HorseRecord> Exact(string name, HorseIdentity identity) =>
-        [.. Named(name).Where(horse => Agrees(horse, identity))];
+        [
+            .. (string.IsNullOrWhiteSpace(identity.Name) ? byCaseLabel.GetValueOrDefault(Folded.Of(name)) ?? [] : [])
+                .Concat(Named(name))
+                .Distinct()
+                .Where(horse => Agrees(horse, identity)),
+        ];
 
     /// <summary>Horses that may be the same, most alike first; none of those that <see cref="Exact"/> finds, save by chip.</summary>
     public IReadOnlyList<(HorseRecord Horse, HorseLikeness Likeness)> Alike(string name, HorseIdentity identity)

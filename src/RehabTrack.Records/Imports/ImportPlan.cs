@@ -82,7 +82,7 @@ internal static class ImportPlan
         {
             File = file,
             Choice = choice,
-            HorseName = name,
+            HorseName = string.IsNullOrWhiteSpace(file.Horse.Name) ? horse?.Name ?? name : name,
             Horse = horse,
             NewHorse = horse is null && !mustChoose ? newHorses.Of(name, file.Horse) : null,
             MustChooseHorse = mustChoose,

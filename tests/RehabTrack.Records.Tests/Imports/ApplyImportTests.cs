@@ -86,6 +86,48 @@ public sealed class ApplyImportTests
     }
 
     [Fact]
+    public async Task A_later_file_that_names_no_horse_finds_it_by_the_label_of_its_case()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        CaseFile whole = Files.Healing("Vane LH", Vane);
+        CaseFile early = whole with { Course = whole.Course with { Examinations = [.. whole.Course.Examinations.Take(1)] } };
+        CaseFile nameless = whole with
+        {
+            Horse = new(null, null, null),
+            Course = whole.Course with { Examinations = [.. whole.Course.Examinations.Skip(1)] },
+        };
+        Guid caseId = (await ApplyAsync(house, [early])).Value.Cases[0].CaseId;
+
+        CasePreview preview = (await PreviewAsync(house, [nameless])).Value.Cases[0];
+        ImportResult later = (await ApplyAsync(house, [nameless])).Value;
+
+        Assert.Equal("Thistle Vane", preview.HorseName);
+        Assert.Equal((0, 0, 2, 6), (later.NewHorses, later.NewCases, later.NewExaminations, later.NewReadings));
+        Assert.Equal(caseId, later.Cases[0].CaseId);
+    }
+
+    [Fact]
+    public async Task A_label_that_two_horses_bear_asks_which_one_a_nameless_file_means()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        await ApplyAsync(house, [Files.Healing("LH", Vane)]);
+        await ApplyAsync(house, [Files.Healing("LH", new("Moss", null, null))]);
+        CaseFile file = Files.Healing("LH", new(null, null, null));
+        CaseFile nameless = file with
+        {
+            Course = file.Course with
+            {
+                Examinations = [.. file.Course.Examinations.Select(one => one with { Date = one.Date.AddDays(7) })],
+            },
+        };
+
+        CasePreview preview = (await PreviewAsync(house, [nameless])).Value.Cases[0];
+
+        Assert.True(preview.MustChooseHorse);
+        Assert.Equal(2, preview.MayBeSame.Count);
+    }
+
+    [Fact]
     public async Task What_differs_is_told_field_by_field_and_left_as_it_is()
     {
         await using RecordsHouse house = await RecordsHouse.BuildAsync();
