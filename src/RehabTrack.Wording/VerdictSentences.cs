@@ -15,6 +15,7 @@ public static class VerdictSentences
         string? change = trend.ChangePercent is { } known ? Figures.SignedPercent(known, null, culture) : null;
         string variant =
             trend.Reason == VerdictReason.BelowAcceptableRate && change is not null && !IsWithinError(trend) ? "_Changed"
+            : HasTurned(trend) && Has($"{reason}_Turned", culture) ? "_Turned"
             : change is null && Has($"{reason}_NoChange", culture) ? "_NoChange"
             : string.Empty;
         SeriesPoint? last = trend.Series.LastOrDefault(point => point.InTrend) ?? trend.Series.LastOrDefault();
@@ -35,6 +36,12 @@ public static class VerdictSentences
             CountWord(Math.Max(2, trend.Series.Count(point => point.InWindow) - 1), culture)
         );
     }
+
+    // The latest step goes against the slope of the window: left unsaid, the sentence would be taken for it.
+    private static bool HasTurned(Trend trend) =>
+        trend is { Window: { } window }
+        && trend.Series.Where(point => point.InWindow).Select(point => point.Value).ToArray() is [.., { } before, { } latest]
+        && (window.LogPer60Days > 0 ? latest < before : latest > before);
 
     /// <summary>
     /// The figures the verdict rests on: measure, examinations, rate with its interval, and how many more examinations would settle it.

@@ -53,9 +53,26 @@ public sealed class VerdictSentencesTests
     [Fact]
     public void Healing_says_how_fast() =>
         Assert.Equal(
-            "Healing since 9 Jul 2026: the lesion is getting smaller, by 22 % in 60 days, which is more than measurement error explains.",
-            Plain(VerdictSentences.Headline(Example(VerdictReason.FallOfSlope, change: -40)))
+            "Healing: over the examinations since 9 Jul 2026, the lesion has shrunk by 22 % in 60 days, which is more than measurement error explains.",
+            Plain(VerdictSentences.Headline(Example(VerdictReason.FallOfSlope, change: -40, last: 1.2)))
         );
+
+    [Fact]
+    public void A_latest_step_against_the_slope_is_told()
+    {
+        Trend healing = Example(VerdictReason.FallOfSlope, change: -40, last: 1.2);
+        Trend turned = healing with
+        {
+            Series = [.. healing.Series.SkipLast(1), healing.Series[^1] with { Value = 1.1 * healing.Series[^2].Value }],
+        };
+
+        Assert.DoesNotContain("although", VerdictSentences.Headline(healing), StringComparison.Ordinal);
+        Assert.EndsWith(
+            "although it is larger than at the examination before.",
+            VerdictSentences.Headline(turned),
+            StringComparison.Ordinal
+        );
+    }
 
     [Fact]
     public void Worsening_above_the_best_says_what_the_best_was() =>

@@ -327,6 +327,8 @@ internal sealed class FindingReader(
 
     private void OfLinks()
     {
+        // An unsure link in any examination that decides bears on the verdict of today.
+        int[] deciding = [.. trend.TakeLast(Math.Max(3, settings.WindowExaminations))];
         for (int t = 0; t < grid.Tracks.Count; t++)
         {
             bool onLesion = lesions.HasLesionEver(t);
@@ -342,6 +344,7 @@ internal sealed class FindingReader(
                         finding =>
                             finding with
                             {
+                                IsEarlier = e != Latest && !(onLesion && deciding.Contains(e)),
                                 Probability = step.LinkProbability,
                                 OtherLevels = [.. step.Alternatives.Select(other => other.ConsensusLevel)],
                             }

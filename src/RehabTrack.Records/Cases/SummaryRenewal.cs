@@ -79,8 +79,9 @@ internal static class SummaryRenewal
         string settingsJson = SettingsStore.Write(settings);
         Examination[] read = [.. course.Examinations.Where(examination => examination.Date <= today)];
         Examination[] signed = [.. read.Where(examination => examination.State == ExaminationState.Signed)];
-        int red = analysis.Findings.Count(finding => finding.Severity == FindingSeverity.Red);
-        int amber = analysis.Findings.Count(finding => finding.Severity == FindingSeverity.Amber);
+        // What an earlier examination said was looked at then: it asks for no look today.
+        int red = analysis.Findings.Count(finding => finding is { Severity: FindingSeverity.Red, IsEarlier: false });
+        int amber = analysis.Findings.Count(finding => finding is { Severity: FindingSeverity.Amber, IsEarlier: false });
         return new CaseSummaryRecord
         {
             CaseId = caseId,

@@ -144,7 +144,7 @@ public sealed class HealingChartTests
         Assert.Equal("var(--sheet)", WithClass(PointOf(picture, InventedCase.IdOf(1)), "dot").Single().Attribute("fill")!.Value);
         Assert.Equal("var(--accent)", WithClass(PointOf(picture, InventedCase.IdOf(2)), "dot").Single().Attribute("fill")!.Value);
         Assert.Contains("not in the trend", picture.Points[0].Label, StringComparison.Ordinal);
-        Assert.Contains("incomplete examination", picture.Points[1].Label, StringComparison.Ordinal);
+        Assert.Contains("lesion level missing or unsure", picture.Points[1].Label, StringComparison.Ordinal);
         XElement weeks = WithClass(picture.Root, "first-weeks").Single();
         double from = Number(weeks, "x");
         Assert.Equal(picture.Axis!.XOf(Start.AddDays(-10)), from, 0.01);
