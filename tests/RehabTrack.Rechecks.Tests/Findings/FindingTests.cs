@@ -230,6 +230,23 @@ public sealed class FindingTests
             Assert.Equal([new Centimetres(14)], finding.OtherLevels);
         }
 
+        /// <summary>Three examinations decide: a doubt in any of them bears on the verdict of today, an older one does not.</summary>
+        [Theory]
+        [InlineData(4, false)]
+        [InlineData(5, true)]
+        public void An_uncertain_link_of_a_deciding_examination_stands_among_those_of_today(int examinations, bool isEarlier)
+        {
+            CaseCourse course = Case(Enumerable.Range(0, examinations).Select(look => Exam(60 * look, SixLevels())));
+            LinkedCourse links = ByLevel(
+                course,
+                place => place.ExaminationId == course.Examinations[1].Id && place.Level.Value == 18 ? 0.6 : null
+            );
+            Finding finding = CaseAnalyser
+                .AnalyseLinked(course, links, new AnalysisSettings(), Start.AddDays(60 * examinations))
+                .Findings.Single(found => found.Kind == FindingKind.UncertainLink);
+            Assert.Equal(isEarlier, finding.IsEarlier);
+        }
+
         [Theory]
         [InlineData(-0.8, 0.2, true)]
         [InlineData(-0.8, 0.5, false)]

@@ -71,6 +71,37 @@ public sealed class GetOverviewTests
     }
 
     [Fact]
+    public async Task What_only_an_earlier_examination_said_asks_for_no_look_today()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        await house
+            .Get<ApplyImport>()
+            .ExecuteAsync(
+                house.Vet,
+                new ApplyImportInput
+                {
+                    CommandId = Guid.NewGuid(),
+                    Cases =
+                    [
+                        Files.Case(
+                            "Calm again",
+                            new("Calm again", null, null),
+                            ("2026-01-01", [(10, 1.4, 0), (14, 1.5, 0.8), (18, 1.3, 0)]),
+                            ("2026-03-01", [(10, 1.4, 0), (14, 1.9, 0.5), (18, 1.3, 0)]),
+                            ("2026-05-01", [(10, 1.4, 0), (14, 1.5, 0.3), (18, 1.3, 0)]),
+                            ("2026-07-01", [(10, 1.4, 0), (14, 1.5, 0.18), (18, 1.3, 0)])
+                        ),
+                    ],
+                }
+            );
+
+        OverviewView overview = (await house.Get<GetOverview>().ExecuteAsync(house.Vet, NoInput.Value)).Value;
+
+        Assert.Equal(1, overview.OpenCaseCount);
+        Assert.Empty(overview.NeedsLook);
+    }
+
+    [Fact]
     public async Task Drafts_wait_and_an_archived_horse_is_counted_nowhere()
     {
         await using RecordsHouse house = await RecordsHouse.BuildAsync();

@@ -5,6 +5,7 @@ using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Findings;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Linking;
+using RehabTrack.Records.Cases;
 using RehabTrack.Web.Components.Comparison;
 using RehabTrack.Web.Features.Cases;
 using RehabTrack.Wording;
@@ -26,6 +27,27 @@ public sealed class CasePartsTests : IAsyncDisposable
                 .Add(one => one.WhyAddress, "/why")
                 .Add(one => one.NowAddress, "/now")
         );
+
+    [Theory]
+    [InlineData(8, false)]
+    [InlineData(0, false)]
+    [InlineData(-31, true)]
+    public void The_head_of_the_page_says_when_the_recheck_is_due(int days, bool isOverdue)
+    {
+        DateOnly due = Invented.Today.AddDays(days);
+        CaseView injury = Invented.View(Invented.Course()) with { Summary = Invented.Summary(due) };
+
+        IRenderedComponent<CasePageHead> head = _page.Render<CasePageHead>(page =>
+            page.Add(one => one.Case, injury).Add(one => one.AsOf, Invented.Today)
+        );
+        IRenderedComponent<CasePageHead> past = _page.Render<CasePageHead>(page =>
+            page.Add(one => one.Case, injury).Add(one => one.AsOf, Invented.Today.AddDays(-90))
+        );
+
+        Assert.Contains(Figures.Date(due), head.Markup, StringComparison.Ordinal);
+        Assert.Equal(isOverdue, head.FindAll(".mark.amber").Count == 1);
+        Assert.DoesNotContain(Figures.Date(due), past.Markup, StringComparison.Ordinal);
+    }
 
     [Fact]
     public void The_verdict_is_said_in_one_sentence_before_its_figures()

@@ -1,6 +1,7 @@
 using RehabTrack.Rechecks.Analysis;
 using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Horses;
@@ -54,6 +55,26 @@ internal static class Invented
         };
 
     public static CaseAnalysis Analyse(CaseCourse course) => CaseAnalyser.Analyse(course, [], new AnalysisSettings(), Today);
+
+    public static CaseSummaryView Summary(DateOnly due) =>
+        new()
+        {
+            Verdict = Verdict.Healing,
+            Reason = VerdictReason.FallOfSlope,
+            Measure = Measure.LesionVolume,
+            RatePercentPer60Days = -30,
+            Lower95Percent = -40,
+            Upper95Percent = -20,
+            ExaminationCount = 4,
+            FirstExamination = new DateOnly(2026, 1, 12),
+            LastExamination = due.AddDays(-60),
+            LastSigned = due.AddDays(-60),
+            DueOn = due,
+            WorstSeverity = null,
+            RedCount = 0,
+            AmberCount = 0,
+            Findings = [],
+        };
 
     public static CaseView View(CaseCourse course, bool showChange = false) =>
         new()
