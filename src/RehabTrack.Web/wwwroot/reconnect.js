@@ -30,12 +30,11 @@ const tryWhenSeen = async () => {
 dialog.addEventListener("components-reconnect-state-changed", (event) => {
   switch (event.detail.state) {
     case "show":
-      if (!dialog.open) {
-        dialog.showModal();
-      }
+      // Opened by its attribute: the methods would take the focus from the cell that is being typed in, and the keys that follow with it.
+      dialog.open = true;
       break;
     case "hide":
-      dialog.close();
+      dialog.open = false;
       break;
     case "failed":
       document.addEventListener("visibilitychange", tryWhenSeen);
