@@ -13,7 +13,10 @@ namespace RehabTrack.Exchange.Cases;
 /// </summary>
 public static class CaseAssembler
 {
-    private static readonly int Largest = (int)ReferenceTable.Load("limits")["largestCaseReadings"];
+    private static readonly ReferenceTable Limits = ReferenceTable.Load("limits");
+    private static readonly int Largest = (int)Limits["largestCaseReadings"];
+    private static readonly int MostExaminations = (int)Limits["largestCaseExaminations"];
+    private static readonly int MostReadings = (int)Limits["largestExaminationReadings"];
 
     /// <summary>The largest number of readings of one case.</summary>
     public static int LargestCaseReadings => Largest;
@@ -24,8 +27,30 @@ public static class CaseAssembler
     public static CaseAssembly Assemble(IReadOnlyList<SheetRow> rows, ExaminationState state = ExaminationState.History)
     {
         ArgumentNullException.ThrowIfNull(rows);
-        return rows.Count > Largest ? Refuse(rows[0].Case, [.. rows.Select(row => row.Row)]) : new Work(rows, state).Run();
+        return rows.Count > Largest ? Refuse(rows[0].Case, [.. rows.Select(row => row.Row)])
+            : TooMuch(rows) is { } problem ? Refuse(rows[0].Case, rows.Select(row => row.Row), problem)
+            : new Work(rows, state).Run();
     }
+
+    // More than a life of one injury holds: the case column, or the date column, was filled down by mistake.
+    private static Problem? TooMuch(IReadOnlyList<SheetRow> rows)
+    {
+        int[] examinations =
+        [
+            .. rows.CountBy(row => (row.Date, FoldedText.Of(row.Examination ?? ""))).Select(examination => examination.Value),
+        ];
+        return examinations.Length > MostExaminations
+                ? Counted(SheetColumns.Case, "case-of-too-many-examinations", examinations.Length, MostExaminations)
+            : examinations.Max() > MostReadings
+                ? Counted(ReadingFields.ExaminationDate, "examination-too-large", examinations.Max(), MostReadings)
+            : null;
+    }
+
+    private static Problem Counted(string column, string code, int count, int most) =>
+        new(column, code, count.ToString(CultureInfo.InvariantCulture), most.ToString(CultureInfo.InvariantCulture));
+
+    private static CaseAssembly Refuse(string label, IEnumerable<int> rows, Problem problem) =>
+        new(null, [.. rows.Order().Select(row => new RejectedRow(row, SheetColumns.Case, label, problem))], []);
 
     /// <summary>The answer to a case that has too many rows to be one.</summary>
     /// <param name="label">Its label.</param>
@@ -33,13 +58,7 @@ public static class CaseAssembler
     public static CaseAssembly Refuse(string label, IReadOnlyList<int> rows)
     {
         ArgumentNullException.ThrowIfNull(rows);
-        Problem problem = new(
-            SheetColumns.Case,
-            "case-too-large",
-            rows.Count.ToString(CultureInfo.InvariantCulture),
-            Largest.ToString(CultureInfo.InvariantCulture)
-        );
-        return new CaseAssembly(null, [.. rows.Order().Select(row => new RejectedRow(row, SheetColumns.Case, label, problem))], []);
+        return Refuse(label, rows, Counted(SheetColumns.Case, "case-too-large", rows.Count, Largest));
     }
 
     private sealed class Work

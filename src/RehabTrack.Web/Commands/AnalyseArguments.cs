@@ -39,7 +39,7 @@ public sealed record AnalyseArguments(string Input, string Output, string? Setti
             }
         }
 
-        if (input is null || !options.TryGetValue("--out", out string? output))
+        if (input is null || !options.TryGetValue("--out", out string? output) || string.IsNullOrWhiteSpace(output))
         {
             return Refused(AnalyseTexts.Usage, "", out message);
         }

@@ -78,8 +78,8 @@ public static class AnalyseCommand
             return Tell(messages, [new Problem("", "file-not-found", arguments.Input)]);
         }
 
-        string output = Path.GetFullPath(arguments.Output);
-        if (string.Equals(output, Path.GetFullPath(arguments.Input), StringComparison.Ordinal))
+        string output = Resolved(arguments.Output);
+        if (output == Resolved(arguments.Input) || (arguments.Settings is { } read && output == Resolved(read)))
         {
             messages.WriteLine(AnalyseTexts.SameFile);
             return Refused;
@@ -127,6 +127,10 @@ public static class AnalyseCommand
             Directory.Delete(spill, recursive: true);
         }
     }
+
+    // Where a name truly leads: a link to the input is the input.
+    private static string Resolved(string path) =>
+        (File.Exists(path) ? File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName : null) ?? Path.GetFullPath(path);
 
     private static AnalysisSettings? ReadSettings(string? path, TextWriter messages)
     {

@@ -17,7 +17,7 @@ public sealed class NewcomerTests(ChromiumFixture chromium)
         await ImportAsync(visit);
         await page.GetByRole(AriaRole.Link, new() { Name = OwnSheet.Horse }).First.ClickAsync();
         ILocator verdict = page.Locator(".verdict .say");
-        await verdict.GetByText("Healing since").WaitForAsync();
+        await verdict.GetByText("Healing:").WaitForAsync();
         string before = await verdict.InnerTextAsync();
         Assert.EndsWith("which is more than measurement error explains.", before.Trim(), StringComparison.Ordinal);
 
@@ -25,7 +25,7 @@ public sealed class NewcomerTests(ChromiumFixture chromium)
         await EnterRecheckByKeyboardAsync(page);
 
         await visit.OpenAsync(new Uri(casePage).AbsolutePath);
-        await verdict.GetByText("Worsening since").WaitForAsync();
+        await verdict.GetByText("Worsening:").WaitForAsync();
         Assert.NotEqual(before, await verdict.InnerTextAsync());
         Assert.Empty(visit.Complaints);
     }

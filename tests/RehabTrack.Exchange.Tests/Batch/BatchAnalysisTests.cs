@@ -245,6 +245,32 @@ public sealed class BatchAnalysisTests : BatchTests
         Assert.Empty(json);
     }
 
+    /// <summary>Limits of shared/limits.json; common practice, no source.</summary>
+    [Theory]
+    [InlineData(120, 1, null)]
+    [InlineData(121, 1, "case-of-too-many-examinations")]
+    [InlineData(1, 250, null)]
+    [InlineData(1, 251, "examination-too-large")]
+    public void One_injury_is_not_examined_without_end_and_no_examination_has_levels_without_end(int examinations, int levels, string? code)
+    {
+        StringBuilder text = new($"{Headings}\n");
+        for (int examination = 0; examination < examinations; examination++)
+        {
+            for (int level = 0; level < levels; level++)
+            {
+                text.Append(
+                    CultureInfo.InvariantCulture,
+                    $"C1;LH;body;{new DateOnly(2020, 1, 1).AddDays(examination):yyyy-MM-dd};{10 + (0.1 * level):0.0};1.5;0.2\n"
+                );
+            }
+        }
+
+        JsonElement rejected = Analyse(text.ToString()).GetProperty("rejected");
+
+        Assert.Equal(code is null ? 0 : examinations * levels, rejected.GetArrayLength());
+        Assert.All(rejected.EnumerateArray().ToList(), row => Assert.Equal(code, row.GetProperty("code").GetString()));
+    }
+
     [Fact]
     public void A_case_beyond_all_measure_is_refused_row_by_row_and_the_others_stay()
     {

@@ -39,6 +39,21 @@ public sealed class AnalyseCommandTests : IDisposable
     }
 
     [Fact]
+    public void What_is_read_is_never_overwritten_under_another_name_either()
+    {
+        string input = File("in.csv", Sheet);
+        string settings = File("s.json", """{ "trend": { "targetFraction": 0.25 } }""");
+        System.IO.File.CreateSymbolicLink(Path("link.csv"), input);
+
+        Assert.Equal(AnalyseCommand.Refused, Run(Path("link.csv"), "--out", input));
+        Assert.Equal(AnalyseCommand.Refused, Run(input, "--out", Path("link.csv")));
+        Assert.Equal(AnalyseCommand.Refused, Run(input, "--out", settings, "--settings", settings));
+        Assert.Equal(AnalyseCommand.Refused, Run(input, "--out", ""));
+        Assert.Equal(Sheet, System.IO.File.ReadAllText(input));
+        Assert.Contains("targetFraction", System.IO.File.ReadAllText(settings), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Settings_and_date_are_obeyed()
     {
         int code = Run(
