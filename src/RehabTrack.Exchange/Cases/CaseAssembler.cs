@@ -39,15 +39,13 @@ public static class CaseAssembler
         [
             .. rows.CountBy(row => (row.Date, FoldedText.Of(row.Examination ?? ""))).Select(examination => examination.Value),
         ];
-        return examinations.Length > MostExaminations
-                ? Counted(SheetColumns.Case, "case-of-too-many-examinations", examinations.Length, MostExaminations)
-            : examinations.Max() > MostReadings
-                ? Counted(ReadingFields.ExaminationDate, "examination-too-large", examinations.Max(), MostReadings)
+        return examinations.Length > MostExaminations ? Counted("case-of-too-many-examinations", examinations.Length, MostExaminations)
+            : examinations.Max() > MostReadings ? Counted("examination-too-large", examinations.Max(), MostReadings)
             : null;
     }
 
-    private static Problem Counted(string column, string code, int count, int most) =>
-        new(column, code, count.ToString(CultureInfo.InvariantCulture), most.ToString(CultureInfo.InvariantCulture));
+    private static Problem Counted(string code, int count, int most) =>
+        new(SheetColumns.Case, code, count.ToString(CultureInfo.InvariantCulture), most.ToString(CultureInfo.InvariantCulture));
 
     private static CaseAssembly Refuse(string label, IEnumerable<int> rows, Problem problem) =>
         new(null, [.. rows.Order().Select(row => new RejectedRow(row, SheetColumns.Case, label, problem))], []);
@@ -58,7 +56,7 @@ public static class CaseAssembler
     public static CaseAssembly Refuse(string label, IReadOnlyList<int> rows)
     {
         ArgumentNullException.ThrowIfNull(rows);
-        return Refuse(label, rows, Counted(SheetColumns.Case, "case-too-large", rows.Count, Largest));
+        return Refuse(label, rows, Counted("case-too-large", rows.Count, Largest));
     }
 
     private sealed class Work

@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Records.Imports;
 using RehabTrack.Records.Overview;
@@ -42,26 +43,17 @@ public sealed class GetOverviewTests
     public async Task A_worsening_case_is_first_to_need_a_look_and_imported_ones_are_named_as_followed_nowhere()
     {
         await using RecordsHouse house = await RecordsHouse.BuildAsync();
-        await house
-            .Get<ApplyImport>()
-            .ExecuteAsync(
-                house.Vet,
-                new ApplyImportInput
-                {
-                    CommandId = Guid.NewGuid(),
-                    Cases =
-                    [
-                        Files.Healing("Calm", new("Calm", null, null)),
-                        Files.Case(
-                            "Worse",
-                            new("Worse", null, null),
-                            ("2026-03-01", [(10, 1.4, 0), (12, 1.5, 0.3), (14, 1.3, 0)]),
-                            ("2026-05-01", [(10, 1.4, 0), (12, 1.6, 0.6), (14, 1.3, 0)]),
-                            ("2026-07-01", [(10, 1.4, 0), (12, 1.8, 1.0), (14, 1.3, 0)])
-                        ),
-                    ],
-                }
-            );
+        await ImportAsync(
+            house,
+            Files.Healing("Calm", new("Calm", null, null)),
+            Files.Case(
+                "Worse",
+                new("Worse", null, null),
+                ("2026-03-01", [(10, 1.4, 0), (12, 1.5, 0.3), (14, 1.3, 0)]),
+                ("2026-05-01", [(10, 1.4, 0), (12, 1.6, 0.6), (14, 1.3, 0)]),
+                ("2026-07-01", [(10, 1.4, 0), (12, 1.8, 1.0), (14, 1.3, 0)])
+            )
+        );
 
         OverviewView overview = (await house.Get<GetOverview>().ExecuteAsync(house.Vet, NoInput.Value)).Value;
 
@@ -74,26 +66,17 @@ public sealed class GetOverviewTests
     public async Task What_only_an_earlier_examination_said_asks_for_no_look_today()
     {
         await using RecordsHouse house = await RecordsHouse.BuildAsync();
-        await house
-            .Get<ApplyImport>()
-            .ExecuteAsync(
-                house.Vet,
-                new ApplyImportInput
-                {
-                    CommandId = Guid.NewGuid(),
-                    Cases =
-                    [
-                        Files.Case(
-                            "Calm again",
-                            new("Calm again", null, null),
-                            ("2026-01-01", [(10, 1.4, 0), (14, 1.5, 0.8), (18, 1.3, 0)]),
-                            ("2026-03-01", [(10, 1.4, 0), (14, 1.9, 0.5), (18, 1.3, 0)]),
-                            ("2026-05-01", [(10, 1.4, 0), (14, 1.5, 0.3), (18, 1.3, 0)]),
-                            ("2026-07-01", [(10, 1.4, 0), (14, 1.5, 0.18), (18, 1.3, 0)])
-                        ),
-                    ],
-                }
-            );
+        await ImportAsync(
+            house,
+            Files.Case(
+                "Calm again",
+                new("Calm again", null, null),
+                ("2026-01-01", [(10, 1.4, 0), (14, 1.5, 0.8), (18, 1.3, 0)]),
+                ("2026-03-01", [(10, 1.4, 0), (14, 1.9, 0.5), (18, 1.3, 0)]),
+                ("2026-05-01", [(10, 1.4, 0), (14, 1.5, 0.3), (18, 1.3, 0)]),
+                ("2026-07-01", [(10, 1.4, 0), (14, 1.5, 0.18), (18, 1.3, 0)])
+            )
+        );
 
         OverviewView overview = (await house.Get<GetOverview>().ExecuteAsync(house.Vet, NoInput.Value)).Value;
 
@@ -119,6 +102,9 @@ public sealed class GetOverviewTests
         Assert.Equal(1, before.OverdueCount);
         Assert.Equal((0, 0, 0, 0), (after.OverdueCount, after.HorseCount, after.OpenCaseCount, after.Drafts.Count));
     }
+
+    private static Task ImportAsync(RecordsHouse house, params IReadOnlyList<CaseFile> files) =>
+        house.Get<ApplyImport>().ExecuteAsync(house.Vet, new ApplyImportInput { CommandId = Guid.NewGuid(), Cases = files });
 
     private static async Task SignedAsync(RecordsHouse house, string horse, DateOnly date)
     {

@@ -45,12 +45,12 @@ public static class ProjectionStudy
                 double left = ((projection.Target / lesion.TrueVolume) - floor) / (1 - floor);
                 double day = left <= 0 ? double.PositiveInfinity : Math.Ceiling(-halfLife * Math.Log2(left));
                 Interlocked.Increment(ref shown);
-                if (Holds(projection.Lower90, projection.Upper90, day, course))
+                if (Holds(projection.Lower90, projection.Upper90, projection.Limit, day, course))
                 {
                     Interlocked.Increment(ref held90);
                 }
 
-                if (Holds(projection.Lower50, projection.Upper50, day, course))
+                if (Holds(projection.Lower50, projection.Upper50, projection.Limit, day, course))
                 {
                     Interlocked.Increment(ref held50);
                 }
@@ -65,14 +65,11 @@ public static class ProjectionStudy
         yield return new StudyRow(regime, "50 % interval holds the day", null, held50 / (double)shown, shown);
     }
 
-    // A day that has passed unseen counts as the day of the last examination; an open end holds all that comes later.
-    private static bool Holds(DateOnly? lower, DateOnly? upper, double day, CaseCourse course)
+    // A day that has passed unseen counts as the day of the last examination; what is left open begins at the limit and has no end.
+    private static bool Holds(DateOnly? lower, DateOnly? upper, DateOnly limit, double day, CaseCourse course)
     {
         int first = course.Examinations[0].Date.DayNumber;
-        double reached = Math.Max(day, course.Examinations[^1].Date.DayNumber - first);
-        double from = lower is { } start ? start.DayNumber - first : double.NegativeInfinity;
-        double to = upper is { } end ? end.DayNumber - first : double.PositiveInfinity;
-        return (lower is null ? upper is null && reached > (2 * (course.Examinations[^1].Date.DayNumber - first)) : reached >= from)
-            && reached <= to;
+        double reached = first + Math.Max(day, course.Examinations[^1].Date.DayNumber - first);
+        return reached >= (lower ?? limit).DayNumber && reached <= (upper?.DayNumber ?? double.PositiveInfinity);
     }
 }
