@@ -1,5 +1,6 @@
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Linking;
+using RehabTrack.Rechecks.Suggestions;
 
 namespace RehabTrack.Rechecks.Analysis;
 
@@ -14,4 +15,7 @@ public sealed record AnalysisSettings
 
     /// <summary>Trend and verdict.</summary>
     public TrendSettings Trend { get; init; } = new();
+
+    /// <summary>Rules that suggest; no verdict rests on them.</summary>
+    public RuleSettings Rules { get; init; } = new();
 }

@@ -2,6 +2,7 @@ using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Findings;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Linking;
+using RehabTrack.Rechecks.Suggestions;
 
 namespace RehabTrack.Rechecks.Analysis;
 
@@ -66,6 +67,30 @@ public static class CaseAnalyser
             Lesions = lesionTrends,
             Findings = new FindingReader(grid, lesions, links, burdens, settings.Trend, reader.Examinations).Read(trend, lesionTrends),
         };
+    }
+
+    /// <summary>What the rules suggest to the vet after an analysis, with what a visit found beside the pictures. The vet decides.</summary>
+    /// <param name="course">The course that was analysed.</param>
+    /// <param name="analysis">Its analysis; the visit is its date.</param>
+    /// <param name="asked">The step up that is asked about.</param>
+    /// <param name="signs">What the visit found; what is null was not recorded.</param>
+    public static Suggestion Suggest(CaseCourse course, CaseAnalysis analysis, AskedStep asked, VisitSigns signs)
+    {
+        ArgumentNullException.ThrowIfNull(course);
+        ArgumentNullException.ThrowIfNull(analysis);
+        ArgumentNullException.ThrowIfNull(signs);
+        AnalysisSettings settings = analysis.Settings;
+        CaseCourse known = Until(course, analysis.AsOf);
+        CaseGrid grid = new(known, analysis.Links, new MeasurementError(settings.Error, course.Limb));
+        LevelEvidence? evidence = LevelEvidenceReader.Read(grid, new LesionGrid(grid, null), analysis.Trend, settings.Error);
+        return new SuggestionReader(
+            known,
+            analysis.Findings,
+            [analysis.Trend, .. analysis.Lesions.Select(lesion => lesion.Trend)],
+            evidence,
+            settings.Rules,
+            settings.Trend
+        ).Read(asked, signs, analysis.AsOf);
     }
 
     private static CaseCourse Until(CaseCourse course, DateOnly asOf) =>
