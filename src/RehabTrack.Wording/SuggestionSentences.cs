@@ -57,6 +57,7 @@ public static class SuggestionSentences
         {
             AdvanceCondition.LesionFallen when !(size is { } lesion && lesion.Now < lesion.DetectableBelow) => "_AtTarget",
             AdvanceCondition.LesionStable or AdvanceCondition.LigamentStable when atMost is null => "_NotRead",
+            AdvanceCondition.LesionStable or AdvanceCondition.LigamentStable when isMet && atMost <= 0 => "_Less",
             AdvanceCondition.Brighter or AdvanceCondition.BetterAligned when grades is null => "_NotRead",
             AdvanceCondition.EchogenicityNearNormal or AdvanceCondition.FibreAlignmentNearNormal when now is not { Scale.Lowest: 0 } =>
                 "_NotRead",

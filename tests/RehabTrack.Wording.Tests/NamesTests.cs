@@ -2,6 +2,7 @@ using System.Reflection;
 using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Healing;
+using RehabTrack.Rechecks.Suggestions;
 
 namespace RehabTrack.Wording.Tests;
 
@@ -29,8 +30,9 @@ public sealed class NamesTests
     [Fact]
     public void Every_enum_of_the_heart_that_a_page_shows_is_named()
     {
-        // The reason of a verdict is told in whole sentences, never by a name.
-        Type[] heart = [.. typeof(Limb).Assembly.GetExportedTypes().Where(type => type.IsEnum && type != typeof(VerdictReason))];
+        // These are told in whole sentences, never by a name.
+        Type[] told = [typeof(VerdictReason), typeof(RuleCode), typeof(AdvanceCondition), typeof(SuggestedMove), typeof(AskedStep)];
+        Type[] heart = [.. typeof(Limb).Assembly.GetExportedTypes().Where(type => type.IsEnum).Except(told)];
         Type[] named = [.. typeof(Names).GetMethods().Where(method => method.Name == nameof(Names.Of)).Select(method => Named(method)!)];
 
         Assert.Equal([], heart.Except(named).Select(type => type.Name));

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using RehabTrack.Rechecks.Quantities;
 
 namespace RehabTrack.Rechecks.Suggestions;
@@ -6,6 +7,9 @@ namespace RehabTrack.Rechecks.Suggestions;
 public sealed record RuleSettings
 {
     private static readonly ReferenceTable Table = ReferenceTable.Load("rule-limits");
+
+    /// <summary>By the row's name: the lowest and the highest number that a practice may set, both included.</summary>
+    public static IReadOnlyDictionary<string, (int Lowest, int Highest)> Ranges { get; } = ReadRanges();
 
     /// <summary>Ids of the rules that the practice switched off, separated by commas, in the order of the table; empty when all are on.</summary>
     public string SwitchedOff { get; init; } = "";
@@ -32,6 +36,19 @@ public sealed record RuleSettings
     {
         HashSet<RuleCode> codes = [.. off];
         return this with { SwitchedOff = string.Join(',', RuleTable.All.Where(rule => codes.Contains(rule.Code)).Select(rule => rule.Id)) };
+    }
+
+    private static Dictionary<string, (int Lowest, int Highest)> ReadRanges()
+    {
+        using JsonDocument document = ReferenceTable.Parse("rule-limits");
+        return document
+            .RootElement.GetProperty("rows")
+            .EnumerateArray()
+            .ToDictionary(
+                row => row.GetProperty("name").GetString()!,
+                row => (row.GetProperty("lowest").GetInt32(), row.GetProperty("highest").GetInt32()),
+                StringComparer.Ordinal
+            );
     }
 
     private string[] Ids => SwitchedOff.Split(',', StringSplitOptions.RemoveEmptyEntries);

@@ -1,5 +1,6 @@
 using RehabTrack.Rechecks.Analysis;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Rechecks.Suggestions;
 using RehabTrack.Records.Room;
 
 namespace RehabTrack.Records.Practices;
@@ -37,7 +38,18 @@ internal static class SettingsRules
             .. NotNegative("guardThicknessCm", settings.Trend.GuardThicknessCm),
             .. Positive("amberLigamentRise", settings.Trend.AmberLigamentRise),
             .. Positive("redLigamentRise", settings.Trend.RedLigamentRise),
+            .. InRange("trotAfterDays", settings.Rules.TrotAfterDays),
+            .. InRange("canterHighestGrade", settings.Rules.CanterHighestGrade),
+            .. InRange("shockWaveDays", settings.Rules.ShockWaveDays),
         ];
+
+    private static IEnumerable<Problem> InRange(string name, int value)
+    {
+        (int lowest, int highest) = RuleSettings.Ranges[name];
+        return value >= lowest && value <= highest
+            ? []
+            : [new Problem($"settings.{name}", "rule-limit-out-of-range", RecordText.Of(lowest), RecordText.Of(highest))];
+    }
 
     private static IEnumerable<Problem> Positive(string name, double value) =>
         double.IsFinite(value) && value > 0 ? [] : [Wrong(name, "setting-not-positive", value)];

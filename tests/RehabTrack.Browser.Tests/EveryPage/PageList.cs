@@ -27,6 +27,7 @@ public static class PageList
         new("person-new", Vet, visit => visit.OpenAsync("/people/new")),
         new("yard-new", Vet, visit => visit.OpenAsync("/yards/new")),
         new("practice", Vet, visit => visit.OpenAsync("/practice")),
+        new("rules", Vet, visit => visit.OpenAsync("/practice/rules")),
         new("about-the-verdict", Vet, visit => visit.OpenAsync("/about-the-verdict")),
         new("yard", "Trainer", visit => visit.OpenStaticAsync("/yard")),
         new("progress", "Owner", visit => visit.OpenStaticAsync("/progress")),

@@ -36,6 +36,9 @@ public sealed record CaseQuery
     /// <summary>Whether the history of changes is open.</summary>
     public bool Changes { get; init; }
 
+    /// <summary>The step asked of the rules, and what the visit found.</summary>
+    public VisitQuery Visit { get; init; } = new();
+
     /// <summary>Reads an address's query; what cannot be read is left out.</summary>
     /// <param name="find">Yields the text of a parameter, or null.</param>
     public static CaseQuery Parse(Func<string, string?> find)
@@ -56,6 +59,7 @@ public sealed record CaseQuery
             Straight = find("view") == "straight",
             Why = find("why") == "1",
             Changes = find("changes") == "1",
+            Visit = VisitQuery.Parse(find("visit")),
         };
     }
 
@@ -73,6 +77,7 @@ public sealed record CaseQuery
             ("view", Straight ? "straight" : null),
             ("why", Why ? "1" : null),
             ("changes", Changes ? "1" : null),
+            ("visit", Visit.Text),
         ];
         string query = string.Join(
             '&',

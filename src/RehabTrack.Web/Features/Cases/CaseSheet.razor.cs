@@ -55,6 +55,9 @@ public sealed partial class CaseSheet
     [SupplyParameterFromQuery(Name = "changes")]
     private string? ChangesText { get; set; }
 
+    [SupplyParameterFromQuery(Name = "visit")]
+    private string? VisitText { get; set; }
+
     [Inject]
     private GetCase GetCase { get; set; } = default!;
 
@@ -95,6 +98,7 @@ public sealed partial class CaseSheet
                 "view" => ViewText,
                 "why" => WhyText,
                 "changes" => ChangesText,
+                "visit" => VisitText,
                 _ => null,
             }
         );
@@ -156,6 +160,8 @@ public sealed partial class CaseSheet
             Choose(step.Place.Key);
         }
     }
+
+    private void Ask(VisitQuery visit) => Navigation.NavigateTo(Address(_query with { Visit = visit }), replace: true);
 
     private string Address(CaseQuery query) => query.AddressOf(Id);
 

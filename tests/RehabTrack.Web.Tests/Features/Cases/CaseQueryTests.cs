@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.WebUtilities;
 using RehabTrack.Rechecks.Anatomy;
+using RehabTrack.Rechecks.Suggestions;
 using RehabTrack.Web.Features.Cases;
 
 namespace RehabTrack.Web.Tests.Features.Cases;
@@ -28,6 +29,22 @@ public sealed class CaseQueryTests
             Straight = true,
             Why = true,
             Changes = true,
+            Visit = new VisitQuery
+            {
+                Asked = AskedStep.Trot,
+                Signs = new VisitSigns
+                {
+                    HeatSwellingOrPain = false,
+                    PainBackWithWork = true,
+                    Sound = true,
+                    SoundAtTrotInHand = false,
+                    UnderAntiInflammatory = false,
+                    HadShockWave = true,
+                    LastShockWave = new DateOnly(2026, 3, 14),
+                    HadNeurectomy = false,
+                    PlanStart = new DateOnly(2026, 2, 1),
+                },
+            },
         };
 
         Assert.Equal(query, Read(query.AddressOf(Guid.NewGuid())));
