@@ -37,6 +37,8 @@ public static class Names
 
     public static string Of(LesionAreaKind kind, CultureInfo? culture = null) => Text(nameof(LesionAreaKind), kind, culture);
 
+    public static string Of(FixedPointKind kind, CultureInfo? culture = null) => Text(nameof(FixedPointKind), kind, culture);
+
     public static string Of(LinkBasis basis, CultureInfo? culture = null) => Text(nameof(LinkBasis), basis, culture);
 
     public static string Of(LinkConstraintKind kind, CultureInfo? culture = null) => Text(nameof(LinkConstraintKind), kind, culture);

@@ -37,7 +37,7 @@ public static class CaseAnalyser
                 ids.Contains(constraint.First.ExaminationId) && ids.Contains(constraint.Second.ExaminationId)
             ),
         ];
-        return AnalyseLinked(known, LevelLinker.Link(known.Examinations, applicable, settings.Linking), settings, asOf);
+        return AnalyseLinked(known, LevelLinker.Link(known, applicable, settings.Linking), settings, asOf);
     }
 
     /// <summary>Analyses a case whose places are linked already: burden, trend and findings only.</summary>

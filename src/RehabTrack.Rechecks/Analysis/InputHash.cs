@@ -27,6 +27,11 @@ public static class InputHash
         StringBuilder text = new();
         Line(text, "engine", CaseAnalyser.EngineVersion, asOf, JsonSerializer.Serialize(settings));
         Line(text, "case", course.Id, course.Limb, course.Structure, course.Landmark, course.Onset, course.Reinjury, course.TargetFraction);
+        foreach (LandmarkDistance distance in course.LandmarkDistances.OrderBy(one => one.Proximal).ThenBy(one => one.Distal))
+        {
+            Line(text, "distance", distance.Proximal, distance.Distal, distance.Distance.Value);
+        }
+
         foreach (
             Examination examination in course
                 .Examinations.Where(examination => examination.Date <= asOf)
@@ -34,7 +39,12 @@ public static class InputHash
                 .ThenBy(examination => examination.Id, StringComparer.Ordinal)
         )
         {
-            Line(text, "examination", examination.Id, examination.Date, examination.Stance, examination.State);
+            Line(text, "examination", examination.Id, examination.Date, examination.Stance, examination.State, examination.Landmark);
+            foreach (FixedPoint point in examination.FixedPoints.OrderBy(one => one.Kind))
+            {
+                Line(text, "fixed-point", point.Kind, point.Level.Value);
+            }
+
             foreach (Reading reading in examination.Readings.OrderBy(reading => reading.Id, StringComparer.Ordinal))
             {
                 Line(

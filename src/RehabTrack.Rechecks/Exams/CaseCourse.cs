@@ -14,7 +14,7 @@ public sealed record CaseCourse
     /// <summary>The structure.</summary>
     public Structure Structure { get; init; }
 
-    /// <summary>Where the tape starts; one landmark a case, null when not known.</summary>
+    /// <summary>Where the tape starts, unless an examination names another landmark; null when not known.</summary>
     public Landmark? Landmark { get; init; }
 
     /// <summary>The date of the injury; null when not known.</summary>
@@ -25,6 +25,9 @@ public sealed record CaseCourse
 
     /// <summary>The vet's target as a share of the first trend examination; null takes the setting.</summary>
     public double? TargetFraction { get; init; }
+
+    /// <summary>Distances between landmarks that a vet measured on this horse, in any order.</summary>
+    public IReadOnlyList<LandmarkDistance> LandmarkDistances { get; init; } = [];
 
     /// <summary>The examinations, in any order.</summary>
     public required IReadOnlyList<Examination> Examinations { get; init; }

@@ -1,3 +1,5 @@
+using RehabTrack.Rechecks.Anatomy;
+
 namespace RehabTrack.Rechecks.Exams;
 
 /// <summary>One ultrasound session of one ligament.</summary>
@@ -23,6 +25,12 @@ public sealed record Examination
 
     /// <summary>Transducer kind and frequency in words; null when not recorded.</summary>
     public string? Transducer { get; init; }
+
+    /// <summary>Where this examination's tape starts, when it is not the case's landmark; null takes the case's.</summary>
+    public Landmark? Landmark { get; init; }
+
+    /// <summary>Fixed points of the ligament seen on this day, at most one of a kind; in any order.</summary>
+    public IReadOnlyList<FixedPoint> FixedPoints { get; init; } = [];
 
     /// <summary>The readings, in any order.</summary>
     public required IReadOnlyList<Reading> Readings { get; init; }

@@ -39,6 +39,9 @@ public enum FindingKind
     /// <summary>An examination in another stance is not compared.</summary>
     StanceDiffers,
 
+    /// <summary>The tape of an examination starts at a landmark that no measured distance leads to: it is not compared.</summary>
+    LandmarkNotMeasured,
+
     /// <summary>Onset unknown: the trend starts at the first examination.</summary>
     OnsetUnknown,
 

@@ -36,7 +36,7 @@ internal sealed class FindingReader(
             OfExamination(grid.Compared[i], i > 0 ? grid.Compared[i - 1] : null);
         }
 
-        OfOtherStance();
+        OfNotCompared();
         OfLinks();
         OfShifts();
         OfMeasurers();
@@ -305,7 +305,7 @@ internal sealed class FindingReader(
         }
     }
 
-    private void OfOtherStance()
+    private void OfNotCompared()
     {
         for (int e = 0; e < grid.Examinations.Count; e++)
         {
@@ -314,7 +314,7 @@ internal sealed class FindingReader(
                 _findings.Add(
                     new Finding
                     {
-                        Kind = FindingKind.StanceDiffers,
+                        Kind = grid.IsApart(e) ? FindingKind.LandmarkNotMeasured : FindingKind.StanceDiffers,
                         Severity = e == grid.Examinations.Count - 1 ? FindingSeverity.Amber : FindingSeverity.Note,
                         ExaminationId = grid.Examinations[e].Id,
                         Date = grid.Examinations[e].Date,

@@ -8,6 +8,7 @@ internal sealed class CaseGrid
 {
     private readonly TrackStep?[,] _steps;
     private readonly bool[,] _otherMeasurer;
+    private readonly HashSet<string> _apart;
 
     public CaseGrid(CaseCourse course, LinkedCourse links, MeasurementError error)
     {
@@ -24,8 +25,9 @@ internal sealed class CaseGrid
                 .ThenBy(track => track.ConsensusLevel)
                 .ThenBy(track => track.Id, StringComparer.Ordinal),
         ];
-        Stance = MajorityOf(Examinations);
-        Compared = [.. Enumerable.Range(0, Examinations.Count).Where(e => Examinations[e].Stance == Stance)];
+        _apart = [.. links.Apart];
+        Stance = MajorityOf([.. Examinations.Where(examination => !_apart.Contains(examination.Id))]);
+        Compared = [.. Enumerable.Range(0, Examinations.Count).Where(IsCompared)];
         _steps = new TrackStep?[Examinations.Count, Tracks.Count];
         _otherMeasurer = new bool[Examinations.Count, Tracks.Count];
         Dictionary<string, int> indexOf = Examinations
@@ -58,7 +60,7 @@ internal sealed class CaseGrid
     /// <summary>The stance of most examinations; weight-bearing on a tie. Only it is compared.</summary>
     public Stance Stance { get; }
 
-    /// <summary>Indices of the examinations of that stance.</summary>
+    /// <summary>Indices of the examinations of that stance whose tapes meet.</summary>
     public IReadOnlyList<int> Compared { get; }
 
     public TrackStep? Step(int examination, int track) => _steps[examination, track];
@@ -84,7 +86,10 @@ internal sealed class CaseGrid
     /// <summary>Whether another person measured this place than the last named one on its track.</summary>
     public bool OtherMeasurer(int examination, int track) => _otherMeasurer[examination, track];
 
-    public bool IsCompared(int examination) => Examinations[examination].Stance == Stance;
+    public bool IsCompared(int examination) => Examinations[examination].Stance == Stance && !IsApart(examination);
+
+    /// <summary>Whether its tape starts at a landmark that no measured distance leads to.</summary>
+    public bool IsApart(int examination) => _apart.Contains(Examinations[examination].Id);
 
     private static Stance MajorityOf(IReadOnlyList<Examination> examinations)
     {

@@ -387,6 +387,9 @@ internal sealed class CourseLinker(CourseState state, LinkingSettings settings)
                             new Centimetres(fit.Difference(e, reference)),
                             new Centimetres(Math.Sqrt(fit.DifferenceVariance(e, reference, _shiftVariance[e])))
                         )
+                        {
+                            LandmarkOffset = new Centimetres(state.Offsets[e]),
+                        }
                 ),
             ]
         )

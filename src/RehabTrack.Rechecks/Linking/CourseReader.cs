@@ -1,5 +1,6 @@
 using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Quantities;
 
 namespace RehabTrack.Rechecks.Linking;
 
@@ -11,6 +12,7 @@ internal static class CourseReader
 
     public static CourseState Read(
         IReadOnlyList<Examination> examinations,
+        IReadOnlyDictionary<string, Centimetres?> offsets,
         IReadOnlyList<LinkConstraint> constraints,
         LinkingSettings settings
     )
@@ -26,10 +28,14 @@ internal static class CourseReader
         Dictionary<PlaceKey, PlaceNode> byKey = [];
         for (int e = 0; e < ordered.Length; e++)
         {
+            double offset = OffsetOf(ordered[e], offsets);
             nodes[e] = new PlaceNode[paths.Length][];
             for (int path = 0; path < paths.Length; path++)
             {
-                nodes[e][path] = [.. places[e].Where(place => place.Key.Path == paths[path]).Select(place => Node(place, e, path, floor))];
+                nodes[e][path] =
+                [
+                    .. places[e].Where(place => place.Key.Path == paths[path]).Select(place => Node(place, e, path, floor, offset)),
+                ];
                 foreach (PlaceNode node in nodes[e][path])
                 {
                     byKey[node.Place.Key] = node;
@@ -48,16 +54,35 @@ internal static class CourseReader
             LesionSize = [.. paths.Select(_ => new double[ordered.Length])],
             LigamentSize = new double[ordered.Length],
             Placed = new bool[ordered.Length],
+            Offsets = [.. ordered.Select(examination => OffsetOf(examination, offsets))],
+            FixedPoints = [.. Enum.GetValues<FixedPointKind>().Select(kind => FixedPointsOf(kind, ordered, offsets))],
         };
     }
 
-    private static PlaceNode Node(Place place, int examination, int path, double floor) =>
+    private static double OffsetOf(Examination examination, IReadOnlyDictionary<string, Centimetres?> offsets) =>
+        offsets.GetValueOrDefault(examination.Id)?.Value ?? 0;
+
+    private static double[] FixedPointsOf(
+        FixedPointKind kind,
+        Examination[] examinations,
+        IReadOnlyDictionary<string, Centimetres?> offsets
+    ) =>
+        [
+            .. examinations.Select(examination =>
+                examination.FixedPoints.Where(point => point.Kind == kind).Select(point => (double?)point.Level.Value).FirstOrDefault()
+                    is { } level
+                    ? level + OffsetOf(examination, offsets)
+                    : double.NaN
+            ),
+        ];
+
+    private static PlaceNode Node(Place place, int examination, int path, double floor, double offset) =>
         new()
         {
             Place = place,
             Examination = examination,
             Path = path,
-            Level = place.Level.Value,
+            Level = place.Level.Value + offset,
             LogLigamentArea = LogOf(place.LigamentArea?.Value),
             LogThickness = LogOf(place.Thickness?.Value),
             Lesion = LesionOf(place) is { } area ? area / floor : double.NaN,

@@ -30,5 +30,11 @@ internal sealed class CourseState
     /// <summary>By examination: whether its places stand on columns.</summary>
     public required bool[] Placed { get; init; }
 
+    /// <summary>By examination: what was added to its levels so that they count from the common landmark, cm.</summary>
+    public required double[] Offsets { get; init; }
+
+    /// <summary>By kind and examination: the fixed point on that day's tape at the common landmark, cm; not a number where not seen.</summary>
+    public required double[][] FixedPoints { get; init; }
+
     public int PathCount => Columns.Length;
 }

@@ -604,7 +604,42 @@ internal sealed class ExaminationAligner
         }
 
         double variance = _settings.ShiftStandardDeviationCm * _settings.ShiftStandardDeviationCm;
-        return count == 0 ? (0, variance) : (sum / count, variance * (1 + (1.0 / count)));
+        return count == 0 ? (0, variance) : Anchored(state, examination, sum / count, variance * (1 + (1.0 / count)));
+    }
+
+    /// <summary>What the fixed points seen at this examination and at others say of the shift, joined with what is held beforehand.</summary>
+    private (double Mean, double Variance) Anchored(CourseState state, int examination, double mean, double variance)
+    {
+        double tape = _settings.TapeStandardDeviationCm * _settings.TapeStandardDeviationCm;
+        double weight = 1 / variance;
+        double sum = mean / variance;
+        foreach (double[] levels in state.FixedPoints)
+        {
+            if (double.IsNaN(levels[examination]))
+            {
+                continue;
+            }
+
+            double position = 0;
+            int seen = 0;
+            for (int e = 0; e < levels.Length; e++)
+            {
+                if (e != examination && state.Placed[e] && !double.IsNaN(levels[e]))
+                {
+                    position += levels[e] - state.Shift[e];
+                    seen++;
+                }
+            }
+
+            if (seen > 0)
+            {
+                double own = 1 / (tape * (1 + (1.0 / seen)));
+                weight += own;
+                sum += own * (levels[examination] - (position / seen));
+            }
+        }
+
+        return (sum / weight, 1 / weight);
     }
 
     /// <summary>The mean of what is held of the examinations next to this one.</summary>

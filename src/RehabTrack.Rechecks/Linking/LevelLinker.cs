@@ -1,4 +1,5 @@
 using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Quantities;
 
 namespace RehabTrack.Rechecks.Linking;
 
@@ -30,6 +31,26 @@ public static class LevelLinker
         ArgumentNullException.ThrowIfNull(examinations);
         ArgumentNullException.ThrowIfNull(constraints);
         ArgumentNullException.ThrowIfNull(settings);
-        return new CourseLinker(CourseReader.Read(examinations, constraints, settings), settings).Run();
+        return new CourseLinker(CourseReader.Read(examinations, CommonTape.None, constraints, settings), settings).Run();
+    }
+
+    /// <summary>
+    /// Links the places of a case whose examinations may start their tapes at different landmarks, on the tape of
+    /// <see cref="CommonTape"/>. An examination that no measured distance leads to is linked with none: each of its places is a track of
+    /// its own, and its id is told.
+    /// </summary>
+    /// <param name="course">The case.</param>
+    /// <param name="constraints">As above; one with a place of an examination that stands apart is left out.</param>
+    /// <param name="settings">Parameters of the model.</param>
+    public static LinkedCourse Link(CaseCourse course, IReadOnlyList<LinkConstraint> constraints, LinkingSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(course);
+        ArgumentNullException.ThrowIfNull(constraints);
+        ArgumentNullException.ThrowIfNull(settings);
+        IReadOnlyDictionary<string, Centimetres?> offsets = CommonTape.OffsetsOf(course);
+        Examination[] apart = [.. course.Examinations.Where(examination => offsets[examination.Id] is null)];
+        Examination[] common = apart.Length == 0 ? [.. course.Examinations] : [.. course.Examinations.Except(apart)];
+        LinkedCourse linked = new CourseLinker(CourseReader.Read(common, offsets, constraints, settings), settings).Run();
+        return apart.Length == 0 ? linked : StandingApart.Add(linked, apart, course.Examinations);
     }
 }

@@ -13,6 +13,7 @@ internal sealed class PlaceNode
     /// <summary>Index of the path among those of the case.</summary>
     public required int Path { get; init; }
 
+    /// <summary>On that day's tape, counted from the common landmark, cm.</summary>
     public required double Level { get; init; }
 
     public required double LogLigamentArea { get; init; }

@@ -34,12 +34,23 @@ internal sealed class ShiftFit
             matrix[e, e] = 1 / priorVariance;
         }
 
+        Span<double> levels = count <= 64 ? stackalloc double[count] : new double[count];
         foreach (List<TrackColumn> columns in state.Columns)
         {
             foreach (TrackColumn column in columns)
             {
-                AddColumn(column, tape, matrix, right);
+                for (int e = 0; e < count; e++)
+                {
+                    levels[e] = column.Members[e]?.Level ?? double.NaN;
+                }
+
+                AddPlace(levels, tape, matrix, right);
             }
+        }
+
+        foreach (double[] points in state.FixedPoints)
+        {
+            AddPlace(points, tape, matrix, right);
         }
 
         for (int e = 0; e < count; e++)
@@ -88,29 +99,35 @@ internal sealed class ShiftFit
         return Math.Max(0, given + Math.Max(0, summed - _ownVariance[examination]));
     }
 
-    private static void AddColumn(TrackColumn column, double tape, double[,] matrix, double[] right)
+    /// <summary>Adds one place that some examinations read: its levels, not a number where it was not read.</summary>
+    private static void AddPlace(ReadOnlySpan<double> levels, double tape, double[,] matrix, double[] right)
     {
         double mean = 0;
-        foreach (PlaceNode? place in column.Members)
+        int count = 0;
+        foreach (double level in levels)
         {
-            mean += place?.Level ?? 0;
+            if (!double.IsNaN(level))
+            {
+                mean += level;
+                count++;
+            }
         }
 
-        mean /= column.Count;
-        foreach (PlaceNode? place in column.Members)
+        mean /= Math.Max(1, count);
+        for (int e = 0; e < levels.Length; e++)
         {
-            if (place is null)
+            if (double.IsNaN(levels[e]))
             {
                 continue;
             }
 
-            right[place.Examination] += tape * (place.Level - mean);
-            matrix[place.Examination, place.Examination] += tape;
-            foreach (PlaceNode? other in column.Members)
+            right[e] += tape * (levels[e] - mean);
+            matrix[e, e] += tape;
+            for (int other = 0; other < levels.Length; other++)
             {
-                if (other is not null)
+                if (!double.IsNaN(levels[other]))
                 {
-                    matrix[place.Examination, other.Examination] -= tape / column.Count;
+                    matrix[e, other] -= tape / count;
                 }
             }
         }

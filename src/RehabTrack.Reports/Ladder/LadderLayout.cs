@@ -77,7 +77,7 @@ internal sealed class LadderLayout
                     id,
                     date,
                     date.DayNumber - first.Value.DayNumber,
-                    shifts[i].Shift.Value,
+                    (shifts[i].Shift - shifts[i].LandmarkOffset).Value,
                     examination,
                     Left + (Spacing * (i - FirstShown + 0.5)),
                     i >= FirstShown && i < FirstShown + shown

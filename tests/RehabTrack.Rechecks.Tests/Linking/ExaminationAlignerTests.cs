@@ -21,7 +21,7 @@ public sealed class ExaminationAlignerTests
             Examination first = Read(random, "a", random.Next(1, 7));
             Examination second = Read(random, "b", random.Next(1, 7));
             LinkConstraint[] words = pinned ? [Pin(first, second, random)] : [];
-            CourseState state = CourseReader.Read([first, second], words, Settings);
+            CourseState state = CourseReader.Read([first, second], CommonTape.None, words, Settings);
             PlaceNode[] a = state.Places[0][0];
             PlaceNode[] b = state.Places[1][0];
             foreach (PlaceNode place in a)
