@@ -38,7 +38,9 @@ public static class FindingSentences
     private static string Variant(Finding finding) =>
         finding.Kind switch
         {
-            FindingKind.LigamentAreaRise or FindingKind.NewlyAbnormalLevel when finding.MayBeMeasurementError => "_MayBeError",
+            FindingKind.LigamentAreaRise
+            or FindingKind.NewlyAbnormalLevel
+            or FindingKind.LargerThanOtherLimb when finding.MayBeMeasurementError => "_MayBeError",
             FindingKind.NewLesionLevel when finding.Severity == FindingSeverity.Red => "_Setback",
             FindingKind.UncertainLink => (finding.Probability, finding.OtherLevels.Count) switch
             {

@@ -39,6 +39,10 @@ public static class Names
 
     public static string Of(FixedPointKind kind, CultureInfo? culture = null) => Text(nameof(FixedPointKind), kind, culture);
 
+    public static string Of(OtherLimb other, CultureInfo? culture = null) => Text(nameof(OtherLimb), other, culture);
+
+    public static string Of(PlanPhase phase, CultureInfo? culture = null) => Text(nameof(PlanPhase), phase, culture);
+
     public static string Of(LinkBasis basis, CultureInfo? culture = null) => Text(nameof(LinkBasis), basis, culture);
 
     public static string Of(LinkConstraintKind kind, CultureInfo? culture = null) => Text(nameof(LinkConstraintKind), kind, culture);

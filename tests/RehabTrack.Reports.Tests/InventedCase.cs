@@ -223,6 +223,7 @@ internal sealed class InventedCase
             DetectableRisePercent = null,
             DetectableFallPercent = null,
             MoreExaminationsToSettle = null,
+            SlowestAcceptableLogPer60Days = -0.15,
             Projection = null,
             Since = null,
         };

@@ -133,6 +133,7 @@ public sealed class VerdictSentencesTests
             DetectableRisePercent = 16,
             DetectableFallPercent = -14,
             MoreExaminationsToSettle = null,
+            SlowestAcceptableLogPer60Days = -0.15,
             Projection = null,
             Since = new DateOnly(2026, 7, 9),
         };

@@ -153,9 +153,14 @@ public static class AnalysisJson
         json.WriteStartObject();
         // A share of the ligament is a lesion's area in another unit: the format has four words for what was measured.
         bool isShare = trend.Measure == Measure.LesionPercent;
-        Measure? measured = isShare ? Measure.LesionArea : trend.Measure;
+        bool isExcess = trend.Measure == Measure.ThicknessExcess;
+        Measure? measured =
+            isShare ? Measure.LesionArea
+            : isExcess ? Measure.Thickness
+            : trend.Measure;
         json.WriteString("measure", measured is { } measure ? WordOf(measure) : null);
         json.WriteBoolean("isShareOfLigament", isShare);
+        json.WriteBoolean("isExcessOverOtherLimb", isExcess);
         WriteSlope(json, trend.Window);
         json.WriteString("verdict", WordOf(trend.Verdict));
         json.WriteString("reason", WordOf(trend.Reason));

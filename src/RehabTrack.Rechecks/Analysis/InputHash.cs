@@ -26,7 +26,23 @@ public static class InputHash
         ArgumentNullException.ThrowIfNull(settings);
         StringBuilder text = new();
         Line(text, "engine", CaseAnalyser.EngineVersion, asOf, JsonSerializer.Serialize(settings));
-        Line(text, "case", course.Id, course.Limb, course.Structure, course.Landmark, course.Onset, course.Reinjury, course.TargetFraction);
+        Line(
+            text,
+            "case",
+            course.Id,
+            course.Limb,
+            course.Structure,
+            course.Landmark,
+            course.Onset,
+            course.Reinjury,
+            course.TargetFraction,
+            course.OtherLimb
+        );
+        foreach (PlanPhaseStart phase in course.PlanPhases.OrderBy(one => one.From).ThenBy(one => one.Phase))
+        {
+            Line(text, "phase", phase.From, phase.Phase);
+        }
+
         foreach (LandmarkDistance distance in course.LandmarkDistances.OrderBy(one => one.Proximal).ThenBy(one => one.Distal))
         {
             Line(text, "distance", distance.Proximal, distance.Distal, distance.Distance.Value);
@@ -62,6 +78,8 @@ public static class InputHash
                     reading.LesionPercent?.Value,
                     reading.Thickness?.Value,
                     reading.Width?.Value,
+                    reading.OtherLimbLigamentArea?.Value,
+                    reading.OtherLimbThickness?.Value,
                     Text(reading.Echogenicity),
                     Text(reading.FibreAlignment),
                     reading.Measurer,

@@ -26,6 +26,12 @@ public sealed record CaseCourse
     /// <summary>The vet's target as a share of the first trend examination; null takes the setting.</summary>
     public double? TargetFraction { get; init; }
 
+    /// <summary>What is known of the other limb.</summary>
+    public OtherLimb OtherLimb { get; init; }
+
+    /// <summary>The phases of the plan, in any order; empty without a plan.</summary>
+    public IReadOnlyList<PlanPhaseStart> PlanPhases { get; init; } = [];
+
     /// <summary>Distances between landmarks that a vet measured on this horse, in any order.</summary>
     public IReadOnlyList<LandmarkDistance> LandmarkDistances { get; init; } = [];
 

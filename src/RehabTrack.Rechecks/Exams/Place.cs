@@ -36,6 +36,12 @@ public sealed record Place
     /// <summary>Mean width, cm.</summary>
     public required Centimetres? Width { get; init; }
 
+    /// <summary>Mean ligament area of the other limb at this level, cm²; null when none was recorded.</summary>
+    public required SquareCentimetres? OtherLimbLigamentArea { get; init; }
+
+    /// <summary>Mean thickness of the other limb at this level, cm; null when none was recorded.</summary>
+    public required Centimetres? OtherLimbThickness { get; init; }
+
     /// <summary>The worst echogenicity grade recorded here.</summary>
     public required Grade? Echogenicity { get; init; }
 

@@ -52,6 +52,13 @@ public static class Places
                 : null,
             Thickness = Length(across.Select(reading => reading.Thickness), readings.Select(reading => reading.Thickness)),
             Width = Length(across.Select(reading => reading.Width), readings.Select(reading => reading.Width)),
+            OtherLimbLigamentArea = Mean(across.Select(reading => reading.OtherLimbLigamentArea?.Value)) is { } otherArea
+                ? new SquareCentimetres(otherArea)
+                : null,
+            OtherLimbThickness = Length(
+                across.Select(reading => reading.OtherLimbThickness),
+                readings.Select(reading => reading.OtherLimbThickness)
+            ),
             Echogenicity = Worst(readings.Select(reading => reading.Echogenicity)),
             FibreAlignment = Worst(readings.Select(reading => reading.FibreAlignment)),
             Tracings = Math.Max(

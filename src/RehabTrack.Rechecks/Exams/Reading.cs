@@ -39,6 +39,12 @@ public sealed record Reading
     /// <summary>Width, cm.</summary>
     public Centimetres? Width { get; init; }
 
+    /// <summary>Cross-sectional area of the ligament at the same level of the other limb, above 0 cm².</summary>
+    public SquareCentimetres? OtherLimbLigamentArea { get; init; }
+
+    /// <summary>Dorsoplantar thickness at the same level of the other limb, above 0 cm.</summary>
+    public Centimetres? OtherLimbThickness { get; init; }
+
     /// <summary>Echogenicity grade.</summary>
     public Grade? Echogenicity { get; init; }
 

@@ -63,6 +63,9 @@ public enum FindingKind
     /// <summary>A grade was given on another scale than before and is not compared.</summary>
     ScaleChanged,
 
+    /// <summary>The ligament is larger than at the same level of the other sound limb, beyond the line.</summary>
+    LargerThanOtherLimb,
+
     /// <summary>Only the echogenicity grade changed: never the only ground.</summary>
     EchogenicityOnly,
 

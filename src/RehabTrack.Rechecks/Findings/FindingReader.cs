@@ -113,6 +113,11 @@ internal sealed class FindingReader(
                 Add(FindingKind.DiffuseLesion, FindingSeverity.Note, e, t);
             }
 
+            if (e == Latest)
+            {
+                OfOtherLimb(e, t, step);
+            }
+
             if (LastReadBefore(e, t) is { } before)
             {
                 OfLigamentArea(e, t, before, step);
@@ -161,6 +166,41 @@ internal sealed class FindingReader(
                     DetectablePercent = 100 * detectable,
                     MayBeMeasurementError = mayBeError,
                     Probability = UncertainProbability(t, before, step),
+                }
+        );
+    }
+
+    // More than a fifth larger than the other limb is abnormal in the SDFT (Berner 2017); elsewhere an extrapolation.
+    private void OfOtherLimb(int e, int t, TrackStep step)
+    {
+        if (
+            grid.Course.OtherLimb == OtherLimb.HasLesion
+            || step.Place.LigamentArea is not { } own
+            || step.Place.OtherLimbLigamentArea is not { Value: > 0 } other
+        )
+        {
+            return;
+        }
+
+        double share = (own / other) - 1;
+        if (share <= settings.OtherLimbEnlargement + Rounding)
+        {
+            return;
+        }
+
+        double variance = LogVariance(e, t, own) + LogVariance(e, t, other);
+        double detectable = Math.Exp(ComparisonFactors.Single * Math.Sqrt(variance)) - 1;
+        Add(
+            FindingKind.LargerThanOtherLimb,
+            FindingSeverity.Note,
+            e,
+            t,
+            finding =>
+                finding with
+                {
+                    ChangePercent = 100 * share,
+                    DetectablePercent = 100 * detectable,
+                    MayBeMeasurementError = share <= detectable,
                 }
         );
     }

@@ -12,6 +12,9 @@ public enum Measure
     /// <summary>The lesion's share of the ligament at the linked worst level, %, where only shares were recorded.</summary>
     LesionPercent,
 
+    /// <summary>By how much the linked worst level is thicker than the same level of the other sound limb, cm.</summary>
+    ThicknessExcess,
+
     /// <summary>Thickness at the linked worst level, cm.</summary>
     Thickness,
 

@@ -25,6 +25,7 @@ internal static class SeriesReader
         }
 
         int[] places = lesionTracks.Length > 0 ? lesionTracks : [.. Enumerable.Range(0, grid.Tracks.Count)];
+        Add(series, Measure.ThicknessExcess, ThicknessExcesses(grid, places, trend));
         Add(series, Measure.Thickness, Thicknesses(grid, places, trend));
         Add(series, Measure.Grades, Grades(grid, places, trend));
         return series;
@@ -121,6 +122,53 @@ internal static class SeriesReader
                     : null,
             0
         );
+    }
+
+    // The other limb's reading is shared by all examinations: it moves the whole course, and adds no scatter from one to the next.
+    private static List<MeasuredPoint> ThicknessExcesses(CaseGrid grid, int[] tracks, IReadOnlyList<int> trend)
+    {
+        double? ThicknessAt(int e, int t) => grid.Step(e, t)?.Place.Thickness?.Value;
+        if (grid.Course.OtherLimb == OtherLimb.HasLesion || Worst(tracks, trend, ThicknessAt) is not { } track)
+        {
+            return [];
+        }
+
+        double[] sound = [.. grid.Compared.Select(e => grid.Step(e, track)?.Place.OtherLimbThickness?.Value).OfType<double>()];
+        if (sound.Length == 0)
+        {
+            return [];
+        }
+
+        Centimetres reference = new(sound.Average());
+        double soundError = grid.Error.OfThickness(reference, otherMeasurer: false).Value / Math.Sqrt(sound.Length);
+        // Logarithmic well above what can be told from none, straight below.
+        WorkingScale scale = new(1, 2 * grid.Error.OfThickness(reference, otherMeasurer: false).Value);
+        List<MeasuredPoint> points = [];
+        for (int e = 0; e < grid.Examinations.Count; e++)
+        {
+            if (grid.Step(e, track)?.Place.Thickness is not { } thickness)
+            {
+                continue;
+            }
+
+            double excess = (thickness - reference).Value;
+            double error = grid.Error.OfThickness(thickness, grid.OtherMeasurer(e, track)).Value;
+            double whole = Math.Sqrt((error * error) + (soundError * soundError));
+            points.Add(
+                PointOf(grid, e) with
+                {
+                    Value = Math.Max(0, excess),
+                    Y = scale.ToScale(excess),
+                    StandardDeviation = scale.StandardDeviation(excess, error),
+                    Lower95 = Math.Max(0, excess - (NormalQuantile * whole)),
+                    Upper95 = Math.Max(0, excess) + (NormalQuantile * whole),
+                    IsNotMeasurable = excess < 2 * whole,
+                }
+            );
+        }
+
+        // A level that was never thicker than the sound one has nothing to lose: its excess says nothing.
+        return points.Find(point => trend.Contains(point.Examination)) is { IsNotMeasurable: false } ? points : [];
     }
 
     // Fibre alignment speaks where it was graded; echogenicity agrees poorly between readers and speaks only where nothing else does.

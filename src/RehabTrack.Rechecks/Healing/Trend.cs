@@ -30,6 +30,9 @@ public sealed record Trend
     /// <summary>The smallest detectable change for that comparison, as a fall in % (a negative number); null below two.</summary>
     public required double? DetectableFallPercent { get; init; }
 
+    /// <summary>The slowest acceptable rate it was held against, log per 60 days: that of the plan's phase at the latest examination.</summary>
+    public required double SlowestAcceptableLogPer60Days { get; init; }
+
     /// <summary>How many more examinations at the usual interval would settle it; null when settled or when it cannot be said.</summary>
     public required int? MoreExaminationsToSettle { get; init; }
 

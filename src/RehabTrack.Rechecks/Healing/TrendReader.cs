@@ -1,3 +1,5 @@
+using RehabTrack.Rechecks.Exams;
+
 namespace RehabTrack.Rechecks.Healing;
 
 /// <summary>From measures to a verdict: the rules of docs/methods/healing.md, in their order.</summary>
@@ -88,7 +90,7 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
             return Said(aboveBest, Verdict.Worsening, VerdictReason.RiseAboveBest);
         }
 
-        if (HasRate(series.Measure) && IsAtTarget(points[0], last))
+        if (MeasureRules.HasRate(series.Measure) && IsAtTarget(points[0], last))
         {
             return blocked || lesion.MissedAt(last.Examination).Count > 0
                     ? Said(trend, Verdict.NotYetReadable, VerdictReason.WorstLevelNotRead)
@@ -97,8 +99,7 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
         }
 
         bool falls = slope.Value < -settings.HealingZ * slope.StandardError;
-        bool tooSlow =
-            HasRate(series.Measure) && slope.Value - (settings.StallZ * slope.StandardError) > settings.SlowestAcceptableLogPer60Days;
+        bool tooSlow = MeasureRules.HasRate(series.Measure) && slope.Value - (settings.StallZ * slope.StandardError) > Slowest;
         return (tooSlow, falls, blocked) switch
         {
             (true, false, _) => Said(trend, Verdict.Stalled, VerdictReason.BelowAcceptableRate),
@@ -108,7 +109,7 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
             (false, false, _) => Unsettled(
                 trend,
                 window,
-                HasRate(series.Measure) ? VerdictReason.Undecided : VerdictReason.NoReference,
+                MeasureRules.HasRate(series.Measure) ? VerdictReason.Undecided : VerdictReason.NoReference,
                 series.Measure
             ),
         };
@@ -135,20 +136,28 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
     private bool IsFibreAlignment(MeasuredPoint point) =>
         Enumerable.Range(0, grid.Tracks.Count).Any(t => grid.Step(point.Examination, t)?.Place.FibreAlignment is not null);
 
+    // The phase that holds at the latest examination is the one the course is asked to keep up with.
+    private double Slowest => settings.SlowestAcceptableIn(PhaseAt(_trend.Length > 0 ? grid.Examinations[_trend[^1]].Date : null));
+
+    private PlanPhase? PhaseAt(DateOnly? date) =>
+        grid
+            .Course.PlanPhases.Where(phase => phase.From <= date)
+            .OrderBy(phase => phase.From)
+            .ThenBy(phase => phase.Phase)
+            .LastOrDefault()
+            ?.Phase;
+
     private bool IsAtTarget(MeasuredPoint first, MeasuredPoint last) => last.IsNotMeasurable || last.Value <= TargetOf(first);
 
     private double TargetOf(MeasuredPoint first) => (grid.Course.TargetFraction ?? settings.TargetFraction) * first.Value;
 
     private Trend Projected(Trend trend, MeasuredPoint[] points) =>
-        HasRate(trend.Measure!.Value)
+        MeasureRules.IsOfLesion(trend.Measure!.Value)
             ? trend with
             {
                 Projection = Projector.Project(points, TargetOf(points[0]), settings.UsualIntervalDays),
             }
             : trend;
-
-    // Thickness has a rate only as the excess over the other sound limb or a sound value of the horse, and a case holds neither.
-    private static bool HasRate(Measure measure) => measure is Measure.LesionVolume or Measure.LesionArea or Measure.LesionPercent;
 
     private bool IsAbove(MeasuredPoint earlier, MeasuredPoint later, double factor, Measure? guarded) =>
         later.Y - earlier.Y > factor * Joint(earlier, later)
@@ -161,7 +170,7 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
             Measure.LesionArea => settings.GuardAreaCm2,
             // The same guard in a ligament of 1 cm².
             Measure.LesionPercent => 100 * settings.GuardAreaCm2,
-            Measure.Thickness => settings.GuardThicknessCm,
+            Measure.Thickness or Measure.ThicknessExcess => settings.GuardThicknessCm,
             Measure.Grades => 0,
         };
 
@@ -184,7 +193,7 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
     private Trend Unsettled(Trend trend, MeasuredPoint[] window, VerdictReason reason, Measure measure) =>
         Said(trend, Verdict.NotYetReadable, reason) with
         {
-            MoreExaminationsToSettle = HasRate(measure) ? MoreToSettle(window) : null,
+            MoreExaminationsToSettle = MeasureRules.HasRate(measure) ? MoreToSettle(window) : null,
         };
 
     // Continues the course as it goes now, at the usual interval and with the latest error, and asks the same rules.
@@ -205,7 +214,7 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
             bool settles =
                 slope.Value > settings.WorseningZ * slope.StandardError
                 || slope.Value < -settings.HealingZ * slope.StandardError
-                || slope.Value - (settings.StallZ * slope.StandardError) > settings.SlowestAcceptableLogPer60Days;
+                || slope.Value - (settings.StallZ * slope.StandardError) > Slowest;
             if (course.Count >= 3 && settles)
             {
                 return more;
@@ -287,5 +296,6 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
             MoreExaminationsToSettle = null,
             Projection = null,
             Since = null,
+            SlowestAcceptableLogPer60Days = Slowest,
         };
 }

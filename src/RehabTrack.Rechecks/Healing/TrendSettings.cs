@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Quantities;
 
 namespace RehabTrack.Rechecks.Healing;
@@ -11,8 +12,26 @@ public sealed record TrendSettings
     /// <summary>How many of the last examinations decide, at least 3.</summary>
     public int WindowExaminations { get; init; } = (int)Table["windowExaminations"];
 
-    /// <summary>Slowest acceptable rate of lesion volume and area, log per 60 days, below 0.</summary>
+    /// <summary>Slowest acceptable rate of lesion volume and area, log per 60 days, below 0; without a plan, or while it allows walk.</summary>
     public double SlowestAcceptableLogPer60Days { get; init; } = Table["slowestAcceptableLogPer60Days"];
+
+    /// <summary>The same while the plan allows trot, log per 60 days, below 0.</summary>
+    public double SlowestAcceptableAtTrotLogPer60Days { get; init; } = Table["slowestAcceptableAtTrotLogPer60Days"];
+
+    /// <summary>The same while the plan allows canter or gallop, log per 60 days, below 0.</summary>
+    public double SlowestAcceptableAtCanterLogPer60Days { get; init; } = Table["slowestAcceptableAtCanterLogPer60Days"];
+
+    /// <summary>Ligament area over that of the other sound limb above which a level is told to be enlarged, a share.</summary>
+    public double OtherLimbEnlargement { get; init; } = Table["otherLimbEnlargement"];
+
+    /// <summary>The slowest acceptable rate in a phase of the plan, log per 60 days; without a plan that of walk.</summary>
+    public double SlowestAcceptableIn(PlanPhase? phase) =>
+        (phase ?? PlanPhase.Walk) switch
+        {
+            PlanPhase.Walk => SlowestAcceptableLogPer60Days,
+            PlanPhase.Trot => SlowestAcceptableAtTrotLogPer60Days,
+            PlanPhase.CanterOrGallop => SlowestAcceptableAtCanterLogPer60Days,
+        };
 
     /// <summary>Slope over its SE above which the course is worsening.</summary>
     public double WorseningZ { get; init; } = Table["worseningZ"];

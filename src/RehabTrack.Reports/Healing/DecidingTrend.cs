@@ -20,13 +20,13 @@ internal sealed class DecidingTrend
     }
 
     /// <summary>Null where a rate has no meaning: fewer than two points, a value of 0, or a measure without a slowest acceptable rate.</summary>
-    public static DecidingTrend? Of(Trend trend, Measure measure, TrendSettings settings)
+    public static DecidingTrend? Of(Trend trend, Measure measure)
     {
         SeriesPoint[] points = [.. trend.Series.Where(point => point.InWindow)];
         if (
             trend.Window is not { } window
             || points.Length < 2
-            || measure is not (Measure.LesionVolume or Measure.LesionArea or Measure.LesionPercent)
+            || !MeasureRules.HasRate(measure)
             || points.Any(point => point.Value <= 0)
             || window.To <= window.From
         )
@@ -47,7 +47,7 @@ internal sealed class DecidingTrend
         }
 
         double start = (logs / weights) - (window.LogPer60Days * days / weights / 60);
-        return new DecidingTrend(window, start, settings.SlowestAcceptableLogPer60Days);
+        return new DecidingTrend(window, start, trend.SlowestAcceptableLogPer60Days);
     }
 
     public double FitAt(DateOnly date) => At(date, _window.LogPer60Days);

@@ -102,7 +102,7 @@ public sealed class HealingChart
         double below = Dates(scenery, time, bottom);
         Band(scenery, series, time, values);
         Target(scenery, measure, target, time, values);
-        DecidingTrend? deciding = DecidingTrend.Of(_trend, measure, _analysis.Settings.Trend);
+        DecidingTrend? deciding = DecidingTrend.Of(_trend, measure);
         deciding?.Draw(scenery, time, values);
         Steps(scenery, steps, time, values);
         if (_trend.Window is { } window)
@@ -153,7 +153,7 @@ public sealed class HealingChart
 
     internal HealingWords Words => _words;
 
-    internal double SlowestLogPer60Days => _analysis.Settings.Trend.SlowestAcceptableLogPer60Days;
+    internal double SlowestLogPer60Days => _trend.SlowestAcceptableLogPer60Days;
 
     /// <summary>The figure of the highest point stands over its error, inside the plot.</summary>
     private double RoomForFigures(double height) => 1 / (1 - ((_figure + 9) / height));
@@ -166,8 +166,7 @@ public sealed class HealingChart
     private double? TargetOf(Measure measure)
     {
         SeriesPoint? first = _trend.Series.FirstOrDefault(point => point.InTrend);
-        return
-            first is not null && measure is Measure.LesionVolume or Measure.LesionArea or Measure.LesionPercent && first is { Value: > 0 }
+        return MeasureRules.HasRate(measure) && first is { Value: > 0 }
             ? first.Value * (_course.TargetFraction ?? _analysis.Settings.Trend.TargetFraction)
             : null;
     }

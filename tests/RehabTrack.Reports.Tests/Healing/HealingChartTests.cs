@@ -183,7 +183,7 @@ public sealed class HealingChartTests
     public void The_slowest_acceptable_course_starts_with_the_fitted_one_and_falls_by_its_rate()
     {
         InventedCase invented = Stalled();
-        DecidingTrend deciding = DecidingTrend.Of(invented.Trend!, Measure.LesionVolume, new TrendSettings())!;
+        DecidingTrend deciding = DecidingTrend.Of(invented.Trend!, Measure.LesionVolume)!;
         DateOnly from = invented.Trend!.Window!.From;
         Assert.Equal(deciding.FitAt(from), deciding.SlowestAt(from), 12);
         Assert.Equal(Math.Exp(-0.15), deciding.SlowestAt(from.AddDays(60)) / deciding.SlowestAt(from), 12);
