@@ -706,6 +706,9 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.Property<DateTime?>("ArchivedAt")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("ErrorOriginsJson")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Language")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -823,6 +826,53 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.HasIndex("ExaminationId");
 
                     b.ToTable("Reading", (string)null);
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.RepeatTracingRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("EnteredAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("EnteredById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Measurer")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Size")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<double>("Value")
+                        .HasColumnType("REAL");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("RepeatTracing", (string)null);
                 });
 
             modelBuilder.Entity("RehabTrack.Records.Keeping.YardRecord", b =>

@@ -78,6 +78,27 @@ internal static class CaseRows
             Examinations = examinations,
         };
 
+    /// <summary>What the standing analysis of a case reads: all examinations but drafts, and the words that were not withdrawn.</summary>
+    public static async Task<(CaseCourse Course, IReadOnlyList<LinkConstraint> Constraints)> StandingAsync(
+        RecordsContext records,
+        CaseRecord injury,
+        CancellationToken cancellation
+    )
+    {
+        List<ExaminationRecord> examinations = await ExaminationsAsync(records, injury.Id, cancellation);
+        ILookup<Guid, ReadingRecord> readings = await ReadingsAsync(records, injury.Id, cancellation);
+        List<LinkWordRecord> words = await WordsAsync(records, injury.Id, cancellation);
+        CaseCourse course = ToCourse(
+            injury,
+            [
+                .. examinations
+                    .Where(examination => examination.State != ExaminationState.Draft)
+                    .Select(examination => ToExamination(examination, readings[examination.Id])),
+            ]
+        );
+        return (course, [.. words.Where(word => word.WithdrawnAt is null).Select(ToConstraint)]);
+    }
+
     public static LinkConstraint ToConstraint(LinkWordRecord word) =>
         new(
             word.Kind,

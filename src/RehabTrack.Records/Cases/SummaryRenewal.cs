@@ -40,18 +40,7 @@ internal static class SummaryRenewal
     )
     {
         CaseRecord injury = await records.Cases.AsNoTracking().FirstAsync(record => record.Id == caseId, cancellation);
-        List<ExaminationRecord> examinations = await CaseRows.ExaminationsAsync(records, caseId, cancellation);
-        ILookup<Guid, ReadingRecord> readings = await CaseRows.ReadingsAsync(records, caseId, cancellation);
-        List<LinkWordRecord> words = await CaseRows.WordsAsync(records, caseId, cancellation);
-        CaseCourse course = CaseRows.ToCourse(
-            injury,
-            [
-                .. examinations
-                    .Where(examination => examination.State != ExaminationState.Draft)
-                    .Select(examination => CaseRows.ToExamination(examination, readings[examination.Id])),
-            ]
-        );
-        LinkConstraint[] constraints = [.. words.Where(word => word.WithdrawnAt is null).Select(CaseRows.ToConstraint)];
+        (CaseCourse course, IReadOnlyList<LinkConstraint> constraints) = await CaseRows.StandingAsync(records, injury, cancellation);
         CaseSummaryRecord computed = Compute(course, constraints, caseId, records.PracticeId, settings, now, today);
         CaseSummaryRecord? kept = await records.CaseSummaries.FirstOrDefaultAsync(summary => summary.CaseId == caseId, cancellation);
         if (kept is null)

@@ -18,4 +18,7 @@ internal sealed class PracticeRecord : KeptRecord
 
     /// <summary>Analysis settings as JSON; null takes the tables.</summary>
     public string? SettingsJson { get; set; }
+
+    /// <summary>Where cvs of its own come from, as JSON; null when all are the tables'.</summary>
+    public string? ErrorOriginsJson { get; set; }
 }

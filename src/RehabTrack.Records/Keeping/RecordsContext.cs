@@ -45,6 +45,8 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
 
     public DbSet<ImportFileRecord> ImportFiles => Set<ImportFileRecord>();
 
+    public DbSet<RepeatTracingRecord> RepeatTracings => Set<RepeatTracingRecord>();
+
     public DbSet<CaseSummaryRecord> CaseSummaries => Set<CaseSummaryRecord>();
 
     /// <summary>Takes the context for one practice; a pooled context is entered anew each time.</summary>
@@ -168,6 +170,12 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
         {
             Keep(file, "ImportFile");
             file.HasQueryFilter(record => record.PracticeId == PracticeId);
+        });
+        modelBuilder.Entity<RepeatTracingRecord>(tracing =>
+        {
+            Keep(tracing, "RepeatTracing");
+            tracing.HasQueryFilter(record => record.PracticeId == PracticeId);
+            tracing.Property(record => record.Subject).HasMaxLength(NameLength);
         });
         modelBuilder.Entity<CaseSummaryRecord>(summary =>
         {

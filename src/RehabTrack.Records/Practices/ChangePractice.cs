@@ -84,7 +84,7 @@ public sealed class ChangePractice(RecordsAccess access) : Command<ChangePractic
         return new Saved(practice.Id, practice.Version);
     }
 
-    private static async Task RenewAllAsync(RecordsSession session, AnalysisSettings settings, CancellationToken cancellation)
+    internal static async Task RenewAllAsync(RecordsSession session, AnalysisSettings settings, CancellationToken cancellation)
     {
         Guid[] cases = await session
             .Records.Cases.Where(injury => injury.ArchivedAt == null)

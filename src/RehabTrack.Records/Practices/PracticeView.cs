@@ -1,4 +1,5 @@
 using RehabTrack.Rechecks.Analysis;
+using RehabTrack.Rechecks.Healing;
 
 namespace RehabTrack.Records.Practices;
 
@@ -37,6 +38,9 @@ public sealed record PracticeView
 
     /// <summary>Whether the settings are the tables', not the practice's own.</summary>
     public required bool SettingsAreUsual { get; init; }
+
+    /// <summary>By size: where a cv comes from that the practice took from its own repeats.</summary>
+    public required IReadOnlyDictionary<MeasuredSize, ErrorOrigin> ErrorOrigins { get; init; }
 
     /// <summary>The practice's date now.</summary>
     public required DateOnly Today { get; init; }

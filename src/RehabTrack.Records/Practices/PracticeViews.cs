@@ -1,4 +1,5 @@
 using RehabTrack.Rechecks.Analysis;
+using RehabTrack.Rechecks.Healing;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
@@ -25,6 +26,8 @@ internal static class PracticeViews
             ShowChangeWhileEntering = practice.ShowChangeWhileEntering,
             Settings = session.Reach == Reach.Practice ? SettingsStore.Of(practice) : new AnalysisSettings(),
             SettingsAreUsual = practice.SettingsJson is null,
+            ErrorOrigins =
+                session.Reach == Reach.Practice ? Keeping.ErrorOrigins.Of(practice) : new Dictionary<MeasuredSize, ErrorOrigin>(),
             Today = session.Today,
         };
     }

@@ -5,6 +5,7 @@ using RehabTrack.Records.Horses;
 using RehabTrack.Records.Links;
 using RehabTrack.Records.People;
 using RehabTrack.Records.Practices;
+using RehabTrack.Records.Repeats;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 using RehabTrack.Records.Start;
@@ -91,7 +92,7 @@ public sealed class GateConventionTests
             {
                 Role.Vet => false,
                 Role.Administrator => ForVetsOnly.Contains(type),
-                Role.Assistant => ForVetsOnly.Contains(type) || type == typeof(ChangePractice),
+                Role.Assistant => ForVetsOnly.Contains(type) || type == typeof(ChangePractice) || type == typeof(TakeError),
                 Role.Trainer or Role.Owner or Role.ReferringVet => !forEverybody.Contains(type),
             };
 
