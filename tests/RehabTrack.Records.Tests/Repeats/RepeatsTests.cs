@@ -152,7 +152,7 @@ public sealed class RepeatsTests
         {
             await house.SignedAsync(
                 caseId,
-                Wishes.Content(new DateOnly(2026, 1, 10).AddDays(60 * visit), (10, 0), (12, lesion), (14, lesion), (16, 0))
+                Wishes.Content(new DateOnly(2026, 7, 1).AddDays(60 * visit), (10, 0), (13, lesion), (16, 0.2 * lesion), (19, 0))
             );
         }
 
