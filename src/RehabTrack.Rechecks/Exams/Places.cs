@@ -13,103 +13,133 @@ public static class Places
     public static IReadOnlyList<Place> Of(Examination examination)
     {
         ArgumentNullException.ThrowIfNull(examination);
-        return
-        [
-            .. examination
-                .Readings.GroupBy(reading => new PlaceKey(examination.Id, AnatomyRules.PathOf(reading.Part), reading.Level))
-                .OrderBy(group => group.Key.Path)
-                .ThenBy(group => group.Key.Level)
-                .Select(group => Gather(group.Key, group)),
-        ];
+        Reading[] readings = [.. examination.Readings];
+        Array.Sort(readings, InOrder);
+        List<Place> places = new(readings.Length);
+        int end;
+        for (int start = 0; start < readings.Length; start = end)
+        {
+            Reading first = readings[start];
+            end = start + 1;
+            while (end < readings.Length && ByPlace(first, readings[end]) == 0)
+            {
+                end++;
+            }
+
+            places.Add(Gather(new PlaceKey(examination.Id, AnatomyRules.PathOf(first.Part), first.Level), readings[start..end]));
+        }
+
+        return places;
     }
 
-    private static Place Gather(PlaceKey key, IEnumerable<Reading> unordered)
+    // Within a place by lesion first, so that the readings of one lesion stand together, those without a name before all others.
+    private static int InOrder(Reading one, Reading other) =>
+        ByPlace(one, other) is not 0 and var place ? place
+        : string.CompareOrdinal(one.Lesion, other.Lesion) is not 0 and var lesion ? lesion
+        : one.Plane != other.Plane ? (int)one.Plane - (int)other.Plane
+        : one.Part != other.Part ? (int)one.Part - (int)other.Part
+        : string.CompareOrdinal(one.Measurer, other.Measurer) is not 0 and var measurer ? measurer
+        : string.CompareOrdinal(one.Repeat, other.Repeat) is not 0 and var repeat ? repeat
+        : string.CompareOrdinal(one.Id, other.Id);
+
+    private static int ByPlace(Reading one, Reading other) =>
+        (int)AnatomyRules.PathOf(one.Part) - (int)AnatomyRules.PathOf(other.Part) is not 0 and var path
+            ? path
+            : one.Level.CompareTo(other.Level);
+
+    private static Place Gather(PlaceKey key, Reading[] readings)
     {
-        Reading[] readings =
-        [
-            .. unordered
-                .OrderBy(reading => reading.Lesion, StringComparer.Ordinal)
-                .ThenBy(reading => reading.Plane)
-                .ThenBy(reading => reading.Part)
-                .ThenBy(reading => reading.Measurer, StringComparer.Ordinal)
-                .ThenBy(reading => reading.Repeat, StringComparer.Ordinal)
-                .ThenBy(reading => reading.Id, StringComparer.Ordinal),
-        ];
-        Reading[] across = [.. readings.Where(reading => reading.Plane == ImagePlane.ShortAxis)];
-        double? ligament = Mean(across.Select(reading => reading.LigamentArea?.Value));
+        bool isAcross(Reading reading) => reading.Plane == ImagePlane.ShortAxis;
+        Reading[] across = Array.TrueForAll(readings, isAcross) ? readings : Array.FindAll(readings, isAcross);
+        double? ligament = Mean(across, static reading => reading.LigamentArea?.Value);
         LesionArea lesion = SumOfLesions(across);
         double? recordedPercent = SumOfRecordedPercent(readings);
         return new Place
         {
             Key = key,
-            Part = readings.Min(reading => reading.Part),
+            Part = FirstPart(readings),
             Readings = readings,
-            LigamentArea = ligament is { } area ? new SquareCentimetres(area) : null,
+            LigamentArea = Area(ligament),
             LesionArea = lesion,
             LesionPercent =
                 lesion.MeasuredArea is { } measured && ligament > 0 ? Percent.Of(measured, new SquareCentimetres(ligament.Value))
                 : recordedPercent is { } percent ? new Percent(percent)
                 : null,
-            Thickness = Length(across.Select(reading => reading.Thickness), readings.Select(reading => reading.Thickness)),
-            Width = Length(across.Select(reading => reading.Width), readings.Select(reading => reading.Width)),
-            OtherLimbLigamentArea = Mean(across.Select(reading => reading.OtherLimbLigamentArea?.Value)) is { } otherArea
-                ? new SquareCentimetres(otherArea)
-                : null,
-            OtherLimbThickness = Length(
-                across.Select(reading => reading.OtherLimbThickness),
-                readings.Select(reading => reading.OtherLimbThickness)
-            ),
-            Echogenicity = Worst(readings.Select(reading => reading.Echogenicity)),
-            FibreAlignment = Worst(readings.Select(reading => reading.FibreAlignment)),
-            Tracings = Math.Max(
-                1,
-                across
-                    .GroupBy(reading => reading.Lesion, StringComparer.Ordinal)
-                    .Select(group =>
-                        group.Count(reading => reading.LigamentArea is not null || reading.LesionArea.MeasuredArea is not null)
-                    )
-                    .DefaultIfEmpty(1)
-                    .Max()
-            ),
+            Thickness = Length(across, readings, static reading => reading.Thickness?.Value),
+            Width = Length(across, readings, static reading => reading.Width?.Value),
+            OtherLimbLigamentArea = Area(Mean(across, static reading => reading.OtherLimbLigamentArea?.Value)),
+            OtherLimbThickness = Length(across, readings, static reading => reading.OtherLimbThickness?.Value),
+            Echogenicity = Worst(readings, static reading => reading.Echogenicity),
+            FibreAlignment = Worst(readings, static reading => reading.FibreAlignment),
+            Tracings = TracingsOf(across),
         };
     }
 
-    private static LesionArea SumOfLesions(IReadOnlyList<Reading> readings)
+    private static Part FirstPart(ReadOnlySpan<Reading> readings)
+    {
+        Part first = readings[0].Part;
+        foreach (Reading reading in readings)
+        {
+            first = reading.Part < first ? reading.Part : first;
+        }
+
+        return first;
+    }
+
+    private static int TracingsOf(ReadOnlySpan<Reading> across)
+    {
+        int most = 1;
+        while (!across.IsEmpty)
+        {
+            int tracings = 0;
+            foreach (Reading reading in TakeLesion(ref across))
+            {
+                tracings += reading.LigamentArea is not null || reading.LesionArea.MeasuredArea is not null ? 1 : 0;
+            }
+
+            most = Math.Max(most, tracings);
+        }
+
+        return most;
+    }
+
+    private static LesionArea SumOfLesions(ReadOnlySpan<Reading> across)
     {
         double sum = 0;
-        bool unknown = readings.Count == 0;
-        // A row without lesion name and area beside named lesions only carries the ligament: it hides no lesion.
-        bool anyNamed = readings.Any(reading => reading.Lesion is not null);
-        foreach (
-            IGrouping<string?, Reading> lesion in readings
-                .Where(reading => reading.Lesion is not null || !anyNamed || reading.LesionArea.Kind != LesionAreaKind.Unknown)
-                .GroupBy(reading => reading.Lesion, StringComparer.Ordinal)
-        )
+        bool unknown = across.IsEmpty;
+        bool anyNamed = !across.IsEmpty && across[^1].Lesion is not null;
+        while (!across.IsEmpty)
         {
-            if (lesion.Any(reading => reading.LesionArea.Kind == LesionAreaKind.Diffuse))
+            ReadOnlySpan<Reading> lesion = TakeLesion(ref across);
+            bool normal = false;
+            foreach (Reading reading in lesion)
             {
-                return LesionArea.Diffuse;
+                if (reading.LesionArea.Kind == LesionAreaKind.Diffuse)
+                {
+                    return LesionArea.Diffuse;
+                }
+
+                normal |= reading.Role is ReadingRole.NormalAbove or ReadingRole.NormalBelow;
             }
 
-            double? mean = Mean(lesion.Select(reading => reading.LesionArea.MeasuredArea?.Value));
-            if (mean is null && lesion.Any(reading => reading.Role is ReadingRole.NormalAbove or ReadingRole.NormalBelow))
+            double? mean = Mean(lesion, static reading => reading.LesionArea.MeasuredArea?.Value);
+            // A row without lesion name and area beside named lesions only carries the ligament: it hides no lesion.
+            if (mean is not null || !anyNamed || lesion[0].Lesion is not null)
             {
-                mean = 0;
+                unknown |= mean is null && !normal;
+                sum += mean ?? 0;
             }
-
-            unknown |= mean is null;
-            sum += mean ?? 0;
         }
 
         return unknown ? LesionArea.Unknown : LesionArea.Measured(new SquareCentimetres(sum));
     }
 
-    private static double? SumOfRecordedPercent(IEnumerable<Reading> readings)
+    private static double? SumOfRecordedPercent(ReadOnlySpan<Reading> readings)
     {
         double? sum = null;
-        foreach (IGrouping<string?, Reading> lesion in readings.GroupBy(reading => reading.Lesion, StringComparer.Ordinal))
+        while (!readings.IsEmpty)
         {
-            if (Mean(lesion.Select(reading => reading.LesionPercent?.Value)) is { } mean)
+            if (Mean(TakeLesion(ref readings), static reading => reading.LesionPercent?.Value) is { } mean)
             {
                 sum = (sum ?? 0) + mean;
             }
@@ -118,16 +148,49 @@ public static class Places
         return sum;
     }
 
-    private static Centimetres? Length(IEnumerable<Centimetres?> across, IEnumerable<Centimetres?> any) =>
-        (Mean(across.Select(length => length?.Value)) ?? Mean(any.Select(length => length?.Value))) is { } mean
-            ? new Centimetres(mean)
-            : null;
-
-    private static Grade? Worst(IEnumerable<Grade?> grades) => grades.OfType<Grade>().MaxBy(grade => grade.Value);
-
-    private static double? Mean(IEnumerable<double?> values)
+    /// <summary>Takes the readings of the first lesion off.</summary>
+    private static ReadOnlySpan<Reading> TakeLesion(ref ReadOnlySpan<Reading> readings)
     {
-        double[] known = [.. values.OfType<double>()];
-        return known.Length == 0 ? null : known.Average();
+        int end = 1;
+        while (end < readings.Length && string.Equals(readings[end].Lesion, readings[0].Lesion, StringComparison.Ordinal))
+        {
+            end++;
+        }
+
+        ReadOnlySpan<Reading> lesion = readings[..end];
+        readings = readings[end..];
+        return lesion;
+    }
+
+    private static SquareCentimetres? Area(double? area) => area is { } known ? new SquareCentimetres(known) : null;
+
+    private static Centimetres? Length(ReadOnlySpan<Reading> across, ReadOnlySpan<Reading> any, Func<Reading, double?> lengthOf) =>
+        (Mean(across, lengthOf) ?? Mean(any, lengthOf)) is { } mean ? new Centimetres(mean) : null;
+
+    private static Grade? Worst(ReadOnlySpan<Reading> readings, Func<Reading, Grade?> gradeOf)
+    {
+        Grade? worst = null;
+        foreach (Reading reading in readings)
+        {
+            worst = gradeOf(reading) is { } grade && !(grade.Value <= worst?.Value) ? grade : worst;
+        }
+
+        return worst;
+    }
+
+    private static double? Mean(ReadOnlySpan<Reading> readings, Func<Reading, double?> sizeOf)
+    {
+        double sum = 0;
+        int known = 0;
+        foreach (Reading reading in readings)
+        {
+            if (sizeOf(reading) is { } size)
+            {
+                sum += size;
+                known++;
+            }
+        }
+
+        return known == 0 ? null : sum / known;
     }
 }

@@ -53,26 +53,9 @@ internal static class AlignmentKernel
         {
             ref double above = ref MemoryMarshal.GetReference(sums.Slice((i - 1) * width, width));
             ref double here = ref MemoryMarshal.GetReference(sums.Slice(i * width, width));
-            ReadOnlySpan<double> factors = factor.Slice((i - 1) * columns, columns);
+            ref double factors = ref MemoryMarshal.GetReference(factor.Slice((i - 1) * columns, columns));
             ref double row = ref MemoryMarshal.GetReference(odds.Slice((i - 1) * columns * lanes, columns * lanes));
-            Vector256<double> largest = Vector256<double>.Zero;
-            for (int lane = from; lane < to; lane += LaneWidth)
-            {
-                Vector256<double> diagonal = Load(ref above, lane);
-                Vector256<double> left = diagonal;
-                Store(ref here, lane, left);
-                for (int j = 0; j < columns; j++)
-                {
-                    Vector256<double> up = Load(ref above, ((j + 1) * lanes) + lane);
-                    Vector256<double> link = (Load(ref row, (j * lanes) + lane) * factors[j]) - Vector256<double>.One;
-                    left = up + left + (link * diagonal);
-                    diagonal = up;
-                    Store(ref here, ((j + 1) * lanes) + lane, left);
-                }
-
-                largest = Vector256.Max(largest, left);
-            }
-
+            Vector256<double> largest = SumRow(ref above, ref here, ref row, ref factors, columns, lanes, from, to);
             exponents[i] = exponents[i - 1] + ScaleRow(sums.Slice(i * width, width), largest, lanes, from, to);
         }
     }
@@ -101,26 +84,18 @@ internal static class AlignmentKernel
         {
             ref double below = ref MemoryMarshal.GetReference(sums.Slice((i + 1) * width, width));
             ref double here = ref MemoryMarshal.GetReference(sums.Slice(i * width, width));
-            ReadOnlySpan<double> factors = factor.Slice(i * columns, columns);
+            ref double factors = ref MemoryMarshal.GetReference(factor.Slice(i * columns, columns));
             ref double row = ref MemoryMarshal.GetReference(odds.Slice(i * columns * lanes, columns * lanes));
-            Vector256<double> largest = Vector256<double>.Zero;
-            for (int lane = from; lane < to; lane += LaneWidth)
-            {
-                Vector256<double> diagonal = Load(ref below, (columns * lanes) + lane);
-                Vector256<double> right = diagonal;
-                Store(ref here, (columns * lanes) + lane, right);
-                for (int j = columns - 1; j >= 0; j--)
-                {
-                    Vector256<double> down = Load(ref below, (j * lanes) + lane);
-                    Vector256<double> link = (Load(ref row, (j * lanes) + lane) * factors[j]) - Vector256<double>.One;
-                    right = down + right + (link * diagonal);
-                    diagonal = down;
-                    Store(ref here, (j * lanes) + lane, right);
-                }
-
-                largest = Vector256.Max(largest, right);
-            }
-
+            Vector256<double> largest = SumRow(
+                ref Unsafe.Add(ref below, columns * lanes),
+                ref Unsafe.Add(ref here, columns * lanes),
+                ref Unsafe.Add(ref row, (columns - 1) * lanes),
+                ref Unsafe.Add(ref factors, columns - 1),
+                columns,
+                -lanes,
+                from,
+                to
+            );
             exponents[i] = exponents[i + 1] + ScaleRow(sums.Slice(i * width, width), largest, lanes, from, to);
         }
     }
@@ -191,6 +166,101 @@ internal static class AlignmentKernel
         }
     }
 
+    /// <summary>
+    /// One row of sums from the row before it, column by column in the direction of the step. A column waits for the one before it, so
+    /// several lanes are carried along at once.
+    /// </summary>
+    /// <param name="before">The row before, at the column without a link.</param>
+    /// <param name="here">Takes the row, at the same column.</param>
+    /// <param name="odds">The odds of the first link.</param>
+    /// <param name="factors">The factor of the first link.</param>
+    /// <param name="columns">Number of links.</param>
+    /// <param name="step">From one column to the next: the number of lanes, negative from the last column to the first.</param>
+    /// <param name="from">First lane wanted, a multiple of four.</param>
+    /// <param name="to">Lane behind the last one wanted, a multiple of four.</param>
+    /// <returns>The largest sums of the last column.</returns>
+    private static Vector256<double> SumRow(
+        ref double before,
+        ref double here,
+        ref double odds,
+        ref double factors,
+        int columns,
+        int step,
+        int from,
+        int to
+    )
+    {
+        int direction = Math.Sign(step);
+        Vector256<double> largest = Vector256<double>.Zero;
+        int lane = from;
+        for (; lane + (2 * LaneWidth) < to; lane += 3 * LaneWidth)
+        {
+            Vector256<double> diagonal0 = Load(ref before, lane);
+            Vector256<double> diagonal1 = Load(ref before, lane + LaneWidth);
+            Vector256<double> diagonal2 = Load(ref before, lane + (2 * LaneWidth));
+            Vector256<double> sum0 = diagonal0;
+            Vector256<double> sum1 = diagonal1;
+            Vector256<double> sum2 = diagonal2;
+            Store(ref here, lane, sum0);
+            Store(ref here, lane + LaneWidth, sum1);
+            Store(ref here, lane + (2 * LaneWidth), sum2);
+            int link = lane;
+            for (int j = 0; j < columns; j++)
+            {
+                Vector256<double> factor = Vector256.Create(Unsafe.Add(ref factors, j * direction));
+                int cell = link + step;
+                Vector256<double> next0 = Load(ref before, cell);
+                Vector256<double> next1 = Load(ref before, cell + LaneWidth);
+                Vector256<double> next2 = Load(ref before, cell + (2 * LaneWidth));
+                sum0 = next0 + sum0 + (((Load(ref odds, link) * factor) - Vector256<double>.One) * diagonal0);
+                sum1 = next1 + sum1 + (((Load(ref odds, link + LaneWidth) * factor) - Vector256<double>.One) * diagonal1);
+                sum2 = next2 + sum2 + (((Load(ref odds, link + (2 * LaneWidth)) * factor) - Vector256<double>.One) * diagonal2);
+                Store(ref here, cell, sum0);
+                Store(ref here, cell + LaneWidth, sum1);
+                Store(ref here, cell + (2 * LaneWidth), sum2);
+                (diagonal0, diagonal1, diagonal2) = (next0, next1, next2);
+                link = cell;
+            }
+
+            largest = Vector256.Max(largest, Vector256.Max(sum0, Vector256.Max(sum1, sum2)));
+        }
+
+        for (; lane < to; lane += LaneWidth)
+        {
+            Vector256<double> diagonal = Load(ref before, lane);
+            Vector256<double> sum = diagonal;
+            Store(ref here, lane, sum);
+            int link = lane;
+            for (int j = 0; j < columns; j++)
+            {
+                Vector256<double> factor = Vector256.Create(Unsafe.Add(ref factors, j * direction));
+                int cell = link + step;
+                Vector256<double> next = Load(ref before, cell);
+                sum = next + sum + (((Load(ref odds, link) * factor) - Vector256<double>.One) * diagonal);
+                Store(ref here, cell, sum);
+                diagonal = next;
+                link = cell;
+            }
+
+            largest = Vector256.Max(largest, sum);
+        }
+
+        return largest;
+    }
+
+    /// <summary>Multiplies every number of a row by a factor and adds a floor.</summary>
+    /// <param name="row">The row, as long as the number of lanes.</param>
+    /// <param name="factor">The factor.</param>
+    /// <param name="floor">What is added.</param>
+    public static void Scale(Span<double> row, double factor, double floor)
+    {
+        ref double start = ref MemoryMarshal.GetReference(row);
+        for (int lane = 0; lane < row.Length; lane += LaneWidth)
+        {
+            Store(ref start, lane, (Load(ref start, lane) * factor) + Vector256.Create(floor));
+        }
+    }
+
     private static int ScaleRow(Span<double> row, Vector256<double> largest, int lanes, int from, int to)
     {
         if (!Vector256.GreaterThanAny(largest, Vector256.Create(ScaleLimit)))
@@ -210,8 +280,9 @@ internal static class AlignmentKernel
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<double> Load(ref double start, int offset) => Vector256.LoadUnsafe(ref start, (nuint)offset);
+    private static Vector256<double> Load(ref double start, int offset) => Vector256.LoadUnsafe(ref Unsafe.Add(ref start, offset));
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void Store(ref double start, int offset, Vector256<double> value) => value.StoreUnsafe(ref start, (nuint)offset);
+    private static void Store(ref double start, int offset, Vector256<double> value) =>
+        value.StoreUnsafe(ref Unsafe.Add(ref start, offset));
 }

@@ -4,7 +4,7 @@ using RehabTrack.Rechecks.Quantities;
 namespace RehabTrack.Rechecks.Linking;
 
 /// <summary>Builds the tracks of one case: aligns, places, refines, and tells how sure it is.</summary>
-internal sealed class CourseLinker(CourseState state, LinkingSettings settings)
+internal sealed class CourseLinker(CourseState state, LinkingSettings settings) : IDisposable
 {
     private readonly ExaminationAligner _aligner = new(settings, state.PathCount);
     private readonly LinkTerms _terms = new(settings);
@@ -50,6 +50,9 @@ internal sealed class CourseLinker(CourseState state, LinkingSettings settings)
 
         return Assemble();
     }
+
+    /// <inheritdoc />
+    public void Dispose() => _aligner.Dispose();
 
     /// <summary>Each group of pinned places is a track from the start.</summary>
     private void SeedPinnedColumns()

@@ -1,12 +1,14 @@
+using System.Buffers;
 using System.Runtime.InteropServices;
 
 namespace RehabTrack.Rechecks.Linking;
 
 /// <summary>
 /// Aligns one examination with the tracks of the others: a pair hidden Markov model whose shift is shared by all paths and whose common
-/// change of the lesion is shared along a path, both summed over grids. The object is reused from one alignment to the next.
+/// change of the lesion is shared along a path, both summed over grids. The object is reused from one alignment to the next and allocates
+/// nothing once its tables are as large as the case needs; they are borrowed and given back.
 /// </summary>
-internal sealed class ExaminationAligner
+internal sealed class ExaminationAligner : IDisposable
 {
     private const double NegligibleWeight = 1e-9;
 
@@ -19,6 +21,7 @@ internal sealed class ExaminationAligner
     private readonly double[][] _logPathSums;
     private readonly bool[] _pathHasLesion;
     private readonly double[] _changeCentre;
+    private readonly double[] _growth;
     private readonly double[] _predicted;
     private double[] _odds = [];
     private double[] _factors = [];
@@ -26,6 +29,7 @@ internal sealed class ExaminationAligner
     private double[] _backward = [];
     private double[] _blockProbabilities = [];
     private double[] _scores = [];
+    private double[] _seen = [];
     private int[] _forwardExponents = [];
     private int[] _backwardExponents = [];
 
@@ -36,6 +40,7 @@ internal sealed class ExaminationAligner
         _terms = new LinkTerms(settings);
         _logWeights = new double[_grid.Lanes];
         _laneWeights = new double[_grid.Lanes];
+        _growth = new double[_grid.Changes.Length];
         _predicted = new double[_grid.Changes.Length];
         _logPathSums = [.. Enumerable.Range(0, pathCount).Select(_ => new double[_grid.Changes.Length * _grid.Lanes])];
         _pathHasLesion = new bool[pathCount];
@@ -89,12 +94,12 @@ internal sealed class ExaminationAligner
             }
         }
 
-        Solve(state, examination, priorShift, priorVariance);
+        Solve(state, examination, priorShift, priorVariance, again: false);
         double before = LigamentSize;
         LigamentSize = CommonLigamentSize(state, examination, usual);
         if (Math.Abs(LigamentSize - before) > _settings.LogLigamentAreaStandardDeviation / 4)
         {
-            Solve(state, examination, priorShift, priorVariance);
+            Solve(state, examination, priorShift, priorVariance, again: true);
         }
 
         for (int path = 0; path < state.PathCount; path++)
@@ -103,7 +108,19 @@ internal sealed class ExaminationAligner
         }
     }
 
-    private void Solve(CourseState state, int examination, double priorShift, double priorVariance)
+    /// <inheritdoc />
+    public void Dispose()
+    {
+        Return(ref _odds);
+        Return(ref _factors);
+        Return(ref _forward);
+        Return(ref _backward);
+        Return(ref _blockProbabilities);
+        Return(ref _scores);
+        Return(ref _seen);
+    }
+
+    private void Solve(CourseState state, int examination, double priorShift, double priorVariance, bool again)
     {
         _blocks.Clear();
         int odds = 0;
@@ -118,7 +135,11 @@ internal sealed class ExaminationAligner
         foreach (Block block in CollectionsMarshal.AsSpan(_blocks))
         {
             FillOdds(state, examination, block, priorShift);
-            FillFactors(state, examination, block);
+            // Another size of the ligament says nothing of the lesion.
+            if (!again)
+            {
+                FillFactors(state, examination, block);
+            }
         }
 
         SumForward(state.PathCount);
@@ -200,6 +221,9 @@ internal sealed class ExaminationAligner
             int row = block.Row + i;
             TrackColumn track = consensus.Columns[row];
             double variance = tapeVariance * (1 + (1.0 / consensus.Readings[row]));
+            // How the ratio of neighbours on the grid shrinks, and the first one at an exact hit.
+            double shrink = Math.Exp(-_settings.ShiftSumStepCm * _settings.ShiftSumStepCm / variance);
+            double half = Math.Exp(-0.5 * _settings.ShiftSumStepCm * _settings.ShiftSumStepCm / variance);
             double presence = _terms.LogPresence(consensus, row, state.Spacing[block.Path]) - (0.5 * Math.Log(2 * Math.PI * variance));
             for (int j = 0; j < block.Columns; j++)
             {
@@ -212,47 +236,47 @@ internal sealed class ExaminationAligner
                 }
 
                 double distance = place.Level - consensus.Position[row] - priorShift;
-                FillGaussian(cell, distance, variance);
+                FillGaussian(cell, distance, variance, shrink, half);
                 double factor = block.Pinned ? 1 : Math.Exp(presence + _terms.Ligament(consensus, row, place, LigamentSize));
                 double floor = block.Pinned ? PinnedFloor : 0;
-                for (int k = 0; k < _grid.Shifts.Length; k++)
-                {
-                    cell[k] = (cell[k] * factor) + floor;
-                }
+                AlignmentKernel.Scale(cell, factor, floor);
             }
         }
     }
 
     /// <summary>
     /// exp(−(distance − shift)²/2·variance) at every shift of the grid, from its peak outwards: the ratio of neighbours shrinks by a
-    /// constant factor, so that three exponentials do for the whole row.
+    /// constant factor, so that two exponentials do for the whole row.
     /// </summary>
-    private void FillGaussian(Span<double> cell, double distance, double variance)
+    private void FillGaussian(Span<double> cell, double distance, double variance, double shrink, double half)
     {
         double[] shifts = _grid.Shifts;
         double step = _settings.ShiftSumStepCm;
         int peak = shifts.Length == 1 ? 0 : (int)Math.Clamp(Math.Round((distance - shifts[0]) / step), 0, shifts.Length - 1);
         double away = distance - shifts[peak];
-        double shrink = Math.Exp(-step * step / variance);
-        double half = Math.Exp(-0.5 * step * step / variance);
-        double tilt = Math.Exp(step * away / variance);
-        cell[peak] = Math.Exp(-0.5 * away * away / variance);
-        if (cell[peak] == 0)
+        double highest = Math.Exp(-0.5 * away * away / variance);
+        if (highest == 0)
         {
             return;
         }
 
+        double tilt = Math.Exp(step * away / variance);
+        cell[peak] = highest;
+        double value = highest;
         double ratio = half * tilt;
-        for (int k = peak + 1; k < shifts.Length; k++)
+        foreach (ref double above in cell[(peak + 1)..shifts.Length])
         {
-            cell[k] = cell[k - 1] * ratio;
+            value *= ratio;
+            above = value;
             ratio *= shrink;
         }
 
+        value = highest;
         ratio = half / tilt;
         for (int k = peak - 1; k >= 0; k--)
         {
-            cell[k] = cell[k + 1] * ratio;
+            value *= ratio;
+            cell[k] = value;
             ratio *= shrink;
         }
     }
@@ -269,7 +293,18 @@ internal sealed class ExaminationAligner
         factors.Fill(1);
         double agreement = Math.Exp(_settings.NoLesionAgreement);
         Consensus consensus = Consensus[block.Path];
-        PlaceNode[] places = state.Places[examination][block.Path];
+        ReadOnlySpan<PlaceNode> places = state.Places[examination][block.Path].AsSpan(block.Column, block.Columns);
+        Grow(ref _seen, block.Columns);
+        for (int j = 0; j < block.Columns; j++)
+        {
+            _seen[j] = Math.Asinh(places[j].Lesion);
+        }
+
+        for (int k = 0; k < changes; k++)
+        {
+            _growth[k] = Math.Exp(_changeCentre[block.Path] + (changes > 1 ? _grid.Changes[k] : 0));
+        }
+
         for (int i = 0; i < block.Rows; i++)
         {
             int row = block.Row + i;
@@ -279,26 +314,24 @@ internal sealed class ExaminationAligner
             }
 
             LinkAgreement lesionTerm = _terms.Lesion(consensus.LesionReadings[row]);
+            double lesion = consensus.Lesion[row];
             for (int k = 0; k < changes; k++)
             {
-                double change = _changeCentre[block.Path] + (changes > 1 ? _grid.Changes[k] : 0);
-                _predicted[k] = Math.Asinh(consensus.Lesion[row] * Math.Exp(change));
+                _predicted[k] = lesion == 0 ? 0 : Math.Asinh(lesion * _growth[k]);
             }
 
             for (int j = 0; j < block.Columns; j++)
             {
-                double lesion = places[block.Column + j].Lesion;
-                if (double.IsNaN(lesion))
+                if (double.IsNaN(places[j].Lesion))
                 {
                     continue;
                 }
 
                 Span<double> cell = factors[((i * block.Columns) + j)..];
-                bool none = lesion == 0 && consensus.Lesion[row] == 0;
-                double seen = Math.Asinh(lesion);
+                bool none = places[j].Lesion == 0 && lesion == 0;
                 for (int k = 0; k < changes; k++)
                 {
-                    cell[k * cells] = none ? agreement : lesionTerm.Odds(seen - _predicted[k]);
+                    cell[k * cells] = none ? agreement : lesionTerm.Odds(_seen[j] - _predicted[k]);
                 }
             }
         }
@@ -489,22 +522,38 @@ internal sealed class ExaminationAligner
     /// <summary>The weights of the shifts at one common change, and the run of lanes outside of which they are negligible.</summary>
     private bool Weights(int path, int change, Span<double> weights, out int from, out int to)
     {
-        from = _grid.Lanes;
-        to = 0;
+        int shifts = _grid.Shifts.Length;
         weights.Clear();
-        for (int lane = 0; lane < _grid.Shifts.Length; lane++)
+        _laneWeights.AsSpan(0, shifts).CopyTo(weights);
+        if (ChangeCount(path) > 1)
         {
-            weights[lane] = _laneWeights[lane] * (ChangeCount(path) > 1 ? _logPathSums[path][(change * _grid.Lanes) + lane] : 1);
-            if (weights[lane] > NegligibleWeight)
+            ReadOnlySpan<double> shares = _logPathSums[path].AsSpan(change * _grid.Lanes, shifts);
+            for (int lane = 0; lane < shares.Length; lane++)
             {
-                from = Math.Min(from, lane);
-                to = lane + 1;
+                weights[lane] *= shares[lane];
             }
+        }
+
+        from = 0;
+        while (from < shifts && !(weights[from] > NegligibleWeight))
+        {
+            from++;
+        }
+
+        to = shifts;
+        while (to > from && !(weights[to - 1] > NegligibleWeight))
+        {
+            to--;
+        }
+
+        if (to == from)
+        {
+            return false;
         }
 
         from = from / AlignmentKernel.LaneWidth * AlignmentKernel.LaneWidth;
         to = (to + AlignmentKernel.LaneWidth - 1) / AlignmentKernel.LaneWidth * AlignmentKernel.LaneWidth;
-        return to > from;
+        return true;
     }
 
     /// <summary>The ligament's common size by the links found, drawn towards what was held before.</summary>
@@ -687,8 +736,19 @@ internal sealed class ExaminationAligner
     {
         if (buffer.Length < size)
         {
-            buffer = new double[size + (size / 2)];
+            Return(ref buffer);
+            buffer = ArrayPool<double>.Shared.Rent(size);
         }
+    }
+
+    private static void Return(ref double[] buffer)
+    {
+        if (buffer.Length > 0)
+        {
+            ArrayPool<double>.Shared.Return(buffer);
+        }
+
+        buffer = [];
     }
 
     /// <summary>A part of a path's alignment between pinned links, or a pinned link itself.</summary>

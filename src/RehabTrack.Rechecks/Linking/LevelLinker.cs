@@ -31,7 +31,7 @@ public static class LevelLinker
         ArgumentNullException.ThrowIfNull(examinations);
         ArgumentNullException.ThrowIfNull(constraints);
         ArgumentNullException.ThrowIfNull(settings);
-        return new CourseLinker(CourseReader.Read(examinations, CommonTape.None, constraints, settings), settings).Run();
+        return Link(CourseReader.Read(examinations, CommonTape.None, constraints, settings), settings);
     }
 
     /// <summary>
@@ -50,7 +50,13 @@ public static class LevelLinker
         IReadOnlyDictionary<string, Centimetres?> offsets = CommonTape.OffsetsOf(course);
         Examination[] apart = [.. course.Examinations.Where(examination => offsets[examination.Id] is null)];
         Examination[] common = apart.Length == 0 ? [.. course.Examinations] : [.. course.Examinations.Except(apart)];
-        LinkedCourse linked = new CourseLinker(CourseReader.Read(common, offsets, constraints, settings), settings).Run();
+        LinkedCourse linked = Link(CourseReader.Read(common, offsets, constraints, settings), settings);
         return apart.Length == 0 ? linked : StandingApart.Add(linked, apart, course.Examinations);
+    }
+
+    private static LinkedCourse Link(CourseState state, LinkingSettings settings)
+    {
+        using CourseLinker linker = new(state, settings);
+        return linker.Run();
     }
 }
