@@ -56,6 +56,34 @@ public sealed class ExaminationAlignerTests
         }
     }
 
+    /// <summary>The measure is asked first whether it sees what a fresh aligner takes.</summary>
+    [Fact]
+    public void Aligning_again_takes_no_memory()
+    {
+        Random random = new(92);
+        Examination[] examinations = [.. "abcde".Select(name => Read(random, name.ToString(), 6))];
+        LinkConstraint[] words = [Pin(examinations[0], examinations[1], random)];
+        CourseState state = CourseReader.Read(examinations, CommonTape.None, words, Settings);
+        using CourseLinker linker = new(state, Settings);
+        linker.Run();
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        using ExaminationAligner aligner = new(Settings, state.PathCount);
+        AlignAll();
+        Assert.NotEqual(before, GC.GetAllocatedBytesForCurrentThread());
+
+        before = GC.GetAllocatedBytesForCurrentThread();
+        AlignAll();
+        Assert.Equal(before, GC.GetAllocatedBytesForCurrentThread());
+
+        void AlignAll()
+        {
+            for (int e = 0; e < examinations.Length; e++)
+            {
+                aligner.Align(state, e);
+            }
+        }
+    }
+
     private static double[] Expected(
         PlaceNode[] a,
         PlaceNode[] b,
