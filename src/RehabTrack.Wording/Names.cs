@@ -4,6 +4,7 @@ using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Findings;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Linking;
+using RehabTrack.Rechecks.Repeats;
 using RehabTrack.Rechecks.Schedule;
 
 namespace RehabTrack.Wording;
@@ -42,6 +43,8 @@ public static class Names
     public static string Of(OtherLimb other, CultureInfo? culture = null) => Text(nameof(OtherLimb), other, culture);
 
     public static string Of(PlanPhase phase, CultureInfo? culture = null) => Text(nameof(PlanPhase), phase, culture);
+
+    public static string Of(RepeatKind kind, CultureInfo? culture = null) => Text(nameof(RepeatKind), kind, culture);
 
     public static string Of(LinkBasis basis, CultureInfo? culture = null) => Text(nameof(LinkBasis), basis, culture);
 

@@ -123,6 +123,7 @@ internal static class Invented
                 IntervalIsUsual = true,
                 ShowChangeWhileEntering = showChange,
                 Settings = new AnalysisSettings(),
+                ErrorOrigins = new Dictionary<MeasuredSize, ErrorOrigin>(),
                 SettingsAreUsual = true,
                 Today = Today,
             },
