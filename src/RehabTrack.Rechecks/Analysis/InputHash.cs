@@ -26,6 +26,47 @@ public static class InputHash
         ArgumentNullException.ThrowIfNull(settings);
         StringBuilder text = new();
         Line(text, "engine", CaseAnalyser.EngineVersion, asOf, JsonSerializer.Serialize(settings));
+        Case(text, course);
+        foreach (
+            Examination examination in course
+                .Examinations.Where(examination => examination.Date <= asOf)
+                .OrderBy(examination => examination.Date)
+                .ThenBy(examination => examination.Id, StringComparer.Ordinal)
+        )
+        {
+            Examined(text, examination);
+        }
+
+        foreach (LinkConstraint constraint in constraints)
+        {
+            Line(text, "constraint", constraint.Kind, Text(constraint.First), Text(constraint.Second));
+        }
+
+        return Hashed(text);
+    }
+
+    /// <summary>SHA-256 of what an analysis reads of the case beside its examinations: limb, structure, landmark, dates, target, the other limb, plan phases and distances.</summary>
+    /// <param name="course">The case; its examinations do not enter.</param>
+    public static string OfCase(CaseCourse course)
+    {
+        ArgumentNullException.ThrowIfNull(course);
+        StringBuilder text = new();
+        Case(text, course);
+        return Hashed(text);
+    }
+
+    /// <summary>SHA-256 of what an analysis reads of one examination. The order of its readings does not matter.</summary>
+    /// <param name="examination">The examination.</param>
+    public static string OfExamination(Examination examination)
+    {
+        ArgumentNullException.ThrowIfNull(examination);
+        StringBuilder text = new();
+        Examined(text, examination);
+        return Hashed(text);
+    }
+
+    private static void Case(StringBuilder text, CaseCourse course)
+    {
         Line(
             text,
             "case",
@@ -47,54 +88,44 @@ public static class InputHash
         {
             Line(text, "distance", distance.Proximal, distance.Distal, distance.Distance.Value);
         }
-
-        foreach (
-            Examination examination in course
-                .Examinations.Where(examination => examination.Date <= asOf)
-                .OrderBy(examination => examination.Date)
-                .ThenBy(examination => examination.Id, StringComparer.Ordinal)
-        )
-        {
-            Line(text, "examination", examination.Id, examination.Date, examination.Stance, examination.State, examination.Landmark);
-            foreach (FixedPoint point in examination.FixedPoints.OrderBy(one => one.Kind))
-            {
-                Line(text, "fixed-point", point.Kind, point.Level.Value);
-            }
-
-            foreach (Reading reading in examination.Readings.OrderBy(reading => reading.Id, StringComparer.Ordinal))
-            {
-                Line(
-                    text,
-                    "reading",
-                    reading.Id,
-                    reading.Part,
-                    reading.Level.Value,
-                    reading.Plane,
-                    reading.Lesion,
-                    reading.Role,
-                    reading.LigamentArea?.Value,
-                    reading.LesionArea.Kind,
-                    reading.LesionArea.Area.Value,
-                    reading.LesionPercent?.Value,
-                    reading.Thickness?.Value,
-                    reading.Width?.Value,
-                    reading.OtherLimbLigamentArea?.Value,
-                    reading.OtherLimbThickness?.Value,
-                    Text(reading.Echogenicity),
-                    Text(reading.FibreAlignment),
-                    reading.Measurer,
-                    reading.Repeat
-                );
-            }
-        }
-
-        foreach (LinkConstraint constraint in constraints)
-        {
-            Line(text, "constraint", constraint.Kind, Text(constraint.First), Text(constraint.Second));
-        }
-
-        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())));
     }
+
+    private static void Examined(StringBuilder text, Examination examination)
+    {
+        Line(text, "examination", examination.Id, examination.Date, examination.Stance, examination.State, examination.Landmark);
+        foreach (FixedPoint point in examination.FixedPoints.OrderBy(one => one.Kind))
+        {
+            Line(text, "fixed-point", point.Kind, point.Level.Value);
+        }
+
+        foreach (Reading reading in examination.Readings.OrderBy(reading => reading.Id, StringComparer.Ordinal))
+        {
+            Line(
+                text,
+                "reading",
+                reading.Id,
+                reading.Part,
+                reading.Level.Value,
+                reading.Plane,
+                reading.Lesion,
+                reading.Role,
+                reading.LigamentArea?.Value,
+                reading.LesionArea.Kind,
+                reading.LesionArea.Area.Value,
+                reading.LesionPercent?.Value,
+                reading.Thickness?.Value,
+                reading.Width?.Value,
+                reading.OtherLimbLigamentArea?.Value,
+                reading.OtherLimbThickness?.Value,
+                Text(reading.Echogenicity),
+                Text(reading.FibreAlignment),
+                reading.Measurer,
+                reading.Repeat
+            );
+        }
+    }
+
+    private static string Hashed(StringBuilder text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())));
 
     // Every field is quoted as JSON, so that no text can pass for two fields.
     private static void Line(StringBuilder text, string kind, params IEnumerable<object?> fields)

@@ -6,7 +6,7 @@ using RehabTrack.Records.Room;
 
 namespace RehabTrack.Records.Examinations;
 
-/// <summary>Amends an examination that was signed or imported, with a reason. What it said before stays readable.</summary>
+/// <summary>Amends an examination that was signed or imported, with a reason. What it said before stays readable, and the figures that the person saw are kept.</summary>
 public sealed class AmendExamination(RecordsAccess access) : Command<AmendExaminationInput, Saved>(access)
 {
     private protected override Right Right => Right.SignExaminations;
@@ -70,8 +70,13 @@ public sealed class AmendExamination(RecordsAccess access) : Command<AmendExamin
             return differences;
         }
 
-        await ExaminationVersions.AmendAsync(session, examination, readings, content, reason!, cancellation);
+        int number = await ExaminationVersions.AmendAsync(session, examination, readings, content, reason!, cancellation);
         await records.SaveChangesAsync(cancellation);
+        if (await SignedFigures.KeepAsync(session, examination, number, input.SeenHash, cancellation) is { } changed)
+        {
+            return changed;
+        }
+
         return Outcome<Saved>.Of(new Saved(examination.Id, examination.Version), ExaminationRules.Cautions(content));
     }
 }

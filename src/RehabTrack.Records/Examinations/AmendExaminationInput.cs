@@ -17,6 +17,12 @@ public sealed record AmendExaminationInput : ICommand
     /// <summary>Why.</summary>
     public required string Reason { get; init; }
 
+    /// <summary>
+    /// The input hash of the analysis that the person was shown, with the examination amended; null when none was shown. When the records
+    /// say something else by now, nothing is amended.
+    /// </summary>
+    public string? SeenHash { get; init; }
+
     /// <summary>What it shall say.</summary>
     public required ExaminationContent Content { get; init; }
 }

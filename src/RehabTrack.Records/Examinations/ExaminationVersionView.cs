@@ -6,4 +6,12 @@ namespace RehabTrack.Records.Examinations;
 /// <param name="By">Who.</param>
 /// <param name="Reason">Why it was amended; null for the first.</param>
 /// <param name="Content">What it said.</param>
-public sealed record ExaminationVersionView(int Number, DateTime At, string By, string? Reason, ExaminationContent Content);
+/// <param name="FiguresId">The figures that were seen when this was signed; null when none were kept.</param>
+public sealed record ExaminationVersionView(
+    int Number,
+    DateTime At,
+    string By,
+    string? Reason,
+    ExaminationContent Content,
+    Guid? FiguresId
+);

@@ -29,7 +29,8 @@ internal static class ExaminationVersions
     /// <summary>
     /// Amends: what it was is kept first where it is not kept yet (an imported examination), then what it is, with the reason.
     /// </summary>
-    public static async Task AmendAsync(
+    /// <returns>The number of the new version.</returns>
+    public static async Task<int> AmendAsync(
         RecordsSession session,
         ExaminationRecord examination,
         List<ReadingRecord> readings,
@@ -61,7 +62,8 @@ internal static class ExaminationVersions
         }
 
         await ExaminationStore.ApplyAsync(session, examination, readings, content, cancellation);
-        records.ExaminationVersions.Add(New(session, examination.Id, number + 1, reason, content));
+        records.ExaminationVersions.Add(New(session, examination.Id, ++number, reason, content));
         session.Touch(examination.CaseId);
+        return number;
     }
 }

@@ -46,6 +46,9 @@ public sealed class GetExamination(RecordsAccess access) : UseCase<Guid, Examina
             .Where(version => version.ExaminationId == input)
             .OrderBy(version => version.Number)
             .ToArrayAsync(cancellation);
+        Dictionary<int, Guid> figures = await records
+            .SignedFigures.Where(seen => seen.ExaminationId == input)
+            .ToDictionaryAsync(seen => seen.Number, seen => seen.Id, cancellation);
         IReadOnlyDictionary<Guid, string> names = await PersonNames.OfAsync(
             records,
             [found.Examination.SignedById, found.Examination.EnteredById, .. versions.Select(version => (Guid?)version.PersonId)],
@@ -81,7 +84,8 @@ public sealed class GetExamination(RecordsAccess access) : UseCase<Guid, Examina
                     version.At,
                     PersonNames.Name(names, version.PersonId) ?? "",
                     version.Reason,
-                    ExaminationStore.Read(version.ContentJson)
+                    ExaminationStore.Read(version.ContentJson),
+                    figures.TryGetValue(version.Number, out Guid seen) ? seen : null
                 )),
             ],
         };

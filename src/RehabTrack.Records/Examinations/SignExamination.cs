@@ -8,15 +8,15 @@ namespace RehabTrack.Records.Examinations;
 
 /// <summary>
 /// Signs a draft as it was saved. Rows that were not read go; from now on it is amended, never overwritten. A draft of another
-/// practice's examination becomes an outside examination.
+/// practice's examination becomes an outside examination. The figures that the person saw are kept with the signature.
 /// </summary>
-public sealed class SignExamination(RecordsAccess access) : Command<RecordInput, Saved>(access)
+public sealed class SignExamination(RecordsAccess access) : Command<SignExaminationInput, Saved>(access)
 {
     private protected override Right Right => Right.SignExaminations;
 
     private protected override async Task<Outcome<Saved>> WriteAsync(
         RecordsSession session,
-        RecordInput input,
+        SignExaminationInput input,
         CancellationToken cancellation
     )
     {
@@ -60,6 +60,11 @@ public sealed class SignExamination(RecordsAccess access) : Command<RecordInput,
         records.ExaminationVersions.Add(ExaminationVersions.New(session, draft.Id, 1, null, signed));
         session.Touch(draft.CaseId);
         await records.SaveChangesAsync(cancellation);
+        if (await SignedFigures.KeepAsync(session, draft, 1, input.SeenHash, cancellation) is { } changed)
+        {
+            return changed;
+        }
+
         return Outcome<Saved>.Of(
             new Saved(draft.Id, draft.Version),
             [

@@ -49,6 +49,8 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
 
     public DbSet<CaseSummaryRecord> CaseSummaries => Set<CaseSummaryRecord>();
 
+    public DbSet<SignedFiguresRecord> SignedFigures => Set<SignedFiguresRecord>();
+
     /// <summary>Takes the context for one practice; a pooled context is entered anew each time.</summary>
     public RecordsContext Enter(Guid practiceId, Writer? writer)
     {
@@ -140,6 +142,15 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
             version.HasQueryFilter(record => record.PracticeId == PracticeId);
             version.HasOne<ExaminationRecord>().WithMany().HasForeignKey(record => record.ExaminationId).OnDelete(DeleteBehavior.Restrict);
             version.HasIndex(record => new { record.ExaminationId, record.Number }).IsUnique();
+        });
+        modelBuilder.Entity<SignedFiguresRecord>(figures =>
+        {
+            figures.ToTable("SignedFigures").HasKey(record => record.Id);
+            figures.Property(record => record.Id).ValueGeneratedNever();
+            figures.HasQueryFilter(record => record.PracticeId == PracticeId);
+            figures.HasOne<CaseRecord>().WithMany().HasForeignKey(record => record.CaseId).OnDelete(DeleteBehavior.Restrict);
+            figures.HasOne<ExaminationRecord>().WithMany().HasForeignKey(record => record.ExaminationId).OnDelete(DeleteBehavior.Restrict);
+            figures.HasIndex(record => new { record.ExaminationId, record.Number }).IsUnique();
         });
         modelBuilder.Entity<LinkWordRecord>(word =>
         {

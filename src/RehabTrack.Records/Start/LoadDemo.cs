@@ -301,7 +301,7 @@ public sealed class LoadDemo(RecordsAccess access)
         Must(
             await new SignExamination(then).ExecuteAsync(
                 vet,
-                new RecordInput(CommandOf($"sign {wish}"), saved.Id, saved.Version),
+                new SignExaminationInput(CommandOf($"sign {wish}"), saved.Id, saved.Version),
                 cancellation
             )
         );

@@ -10,7 +10,15 @@ public static class Moments
     /// <param name="timeZone">The practice's time zone.</param>
     public static string Of(DateTime utc, string timeZone)
     {
-        DateTime local = TimeZoneInfo.ConvertTimeFromUtc(utc, TimeZoneInfo.FindSystemTimeZoneById(timeZone));
+        DateTime local = Local(utc, timeZone);
         return $"{Figures.Date(DateOnly.FromDateTime(local))}, {local.ToString("HH:mm", TextCulture.Default)}";
     }
+
+    /// <summary>The day of the instant on the practice's calendar.</summary>
+    /// <param name="utc">The instant, UTC.</param>
+    /// <param name="timeZone">The practice's time zone.</param>
+    public static DateOnly DayOf(DateTime utc, string timeZone) => DateOnly.FromDateTime(Local(utc, timeZone));
+
+    private static DateTime Local(DateTime utc, string timeZone) =>
+        TimeZoneInfo.ConvertTimeFromUtc(utc, TimeZoneInfo.FindSystemTimeZoneById(timeZone));
 }

@@ -11,6 +11,7 @@ public sealed class RecordTests : IDisposable
     {
         ["ReadingRecord"] = "part of its examination, which carries version and archive mark",
         ["ExaminationVersionRecord"] = "only ever added",
+        ["SignedFiguresRecord"] = "only ever added",
         ["ChangeRecord"] = "only ever added",
         ["AppliedCommandRecord"] = "only ever added",
         ["CaseSummaryRecord"] = "computed from its case and renewed with it",

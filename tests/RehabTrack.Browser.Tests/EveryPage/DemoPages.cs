@@ -37,6 +37,15 @@ internal static class DemoPages
         await visit.Page.Locator(".verdict a[aria-expanded=true]").WaitForAsync();
     }
 
+    /// <summary>The case page with the figures of an early signature beside today's.</summary>
+    public static async Task OpenSignedFiguresAsync(Visit visit)
+    {
+        await OpenCaseAsync(visit, "Brimble Hob");
+        ILocator section = visit.Page.Locator("section[aria-labelledby=seen]");
+        await section.Locator("li a[aria-expanded]").Last.ClickAsync();
+        await section.Locator("table").WaitForAsync();
+    }
+
     /// <summary>A draft that was begun, or the one that is under way.</summary>
     public static async Task OpenEntryAsync(Visit visit, string name)
     {

@@ -20,6 +20,7 @@ public static class PageList
         new("case", Vet, visit => DemoPages.OpenCaseAsync(visit, "Quillon")),
         new("case-setback", Vet, visit => DemoPages.OpenCaseAsync(visit, "Pepperwick")),
         new("case-why", Vet, DemoPages.OpenGroundAsync),
+        new("case-signed-figures", Vet, DemoPages.OpenSignedFiguresAsync),
         new("examination-entry", Vet, visit => DemoPages.OpenEntryAsync(visit, "Ironbell")),
         new("import", Vet, visit => visit.OpenAsync("/import")),
         new("import-review", Vet, DemoPages.OpenImportReviewAsync),

@@ -82,7 +82,7 @@ public sealed class DraftAndSignTests
         ExaminationView view = (await house.Get<GetExamination>().ExecuteAsync(house.Vet, draft.Id)).Value;
         Outcome<Saved> signed = await house
             .Get<SignExamination>()
-            .ExecuteAsync(house.Vet, new RecordInput(Guid.NewGuid(), draft.Id, draft.Version));
+            .ExecuteAsync(house.Vet, new SignExaminationInput(Guid.NewGuid(), draft.Id, draft.Version));
 
         Assert.Equal([1.9, 0.2, -1], view.Content.Readings.Select(row => row.Values.LesionAreaCm2!.Value));
         (string, string)[] expected =
@@ -201,7 +201,11 @@ public sealed class DraftAndSignTests
         CaseView before = (await house.Get<GetCase>().ExecuteAsync(house.Vet, caseId)).Value;
 
         Assert.True(
-            (await house.Get<SignExamination>().ExecuteAsync(house.Vet, new RecordInput(Guid.NewGuid(), draft.Id, draft.Version))).Succeeded
+            (
+                await house
+                    .Get<SignExamination>()
+                    .ExecuteAsync(house.Vet, new SignExaminationInput(Guid.NewGuid(), draft.Id, draft.Version))
+            ).Succeeded
         );
 
         CaseView after = (await house.Get<GetCase>().ExecuteAsync(house.Vet, caseId)).Value;
@@ -234,11 +238,11 @@ public sealed class DraftAndSignTests
 
         Outcome<Saved> refused = await house
             .Get<SignExamination>()
-            .ExecuteAsync(house.Vet, new RecordInput(Guid.NewGuid(), draft.Id, draft.Version));
+            .ExecuteAsync(house.Vet, new SignExaminationInput(Guid.NewGuid(), draft.Id, draft.Version));
         SavedDraft named = (await SaveAsync(house, draft, Wishes.Content(June, (10, 0), (12, 0.4)) with { Name = "evening" })).Value;
         Outcome<Saved> signed = await house
             .Get<SignExamination>()
-            .ExecuteAsync(house.Vet, new RecordInput(Guid.NewGuid(), named.Id, named.Version));
+            .ExecuteAsync(house.Vet, new SignExaminationInput(Guid.NewGuid(), named.Id, named.Version));
 
         Assert.Equal("examination-exists", Assert.Single(refused.Problems).Code);
         Assert.True(signed.Succeeded);
@@ -328,11 +332,13 @@ public sealed class DraftAndSignTests
         await using RecordsHouse house = await RecordsHouse.BuildAsync();
         Guid caseId = await NewCaseAsync(house);
         SavedDraft draft = await house.DraftAsync(caseId, Wishes.Content(June, (10, 0), (12, 0.4)));
-        RecordInput input = new(Guid.NewGuid(), draft.Id, draft.Version);
+        SignExaminationInput input = new(Guid.NewGuid(), draft.Id, draft.Version);
 
         Saved first = (await house.Get<SignExamination>().ExecuteAsync(house.Vet, input)).Value;
         Saved second = (await house.Get<SignExamination>().ExecuteAsync(house.Vet, input)).Value;
-        Outcome<Saved> other = await house.Get<ArchiveDraft>().ExecuteAsync(house.Vet, input);
+        Outcome<Saved> other = await house
+            .Get<ArchiveDraft>()
+            .ExecuteAsync(house.Vet, new RecordInput(input.CommandId, input.Id, input.Version));
 
         Assert.Equal(first, second);
         Assert.Equal(1, await house.LookAsync(records => records.ExaminationVersions.CountAsync()));
@@ -360,7 +366,7 @@ public sealed class DraftAndSignTests
             );
         Outcome<Saved> refused = await house
             .Get<SignExamination>()
-            .ExecuteAsync(assistant, new RecordInput(Guid.NewGuid(), draft.Id, saved.Value.Version));
+            .ExecuteAsync(assistant, new SignExaminationInput(Guid.NewGuid(), draft.Id, saved.Value.Version));
 
         Assert.Equal("not-allowed", Assert.Single(refused.Problems).Code);
     }

@@ -117,6 +117,8 @@ internal static class Wishes
     public static async Task<Saved> SignedAsync(this RecordsHouse house, Guid caseId, ExaminationContent content)
     {
         SavedDraft draft = await house.DraftAsync(caseId, content);
-        return (await house.Get<SignExamination>().ExecuteAsync(house.Vet, new RecordInput(Guid.NewGuid(), draft.Id, draft.Version))).Value;
+        return (
+            await house.Get<SignExamination>().ExecuteAsync(house.Vet, new SignExaminationInput(Guid.NewGuid(), draft.Id, draft.Version))
+        ).Value;
     }
 }

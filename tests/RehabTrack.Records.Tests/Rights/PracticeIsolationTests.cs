@@ -39,7 +39,9 @@ public sealed class PracticeIsolationTests
         Assert.Equal("not-found", Code(await house.Get<GetHorsePhoto>().ExecuteAsync(stranger, horse.Id)));
         Assert.Equal(
             "not-found",
-            Code(await house.Get<SignExamination>().ExecuteAsync(stranger, new RecordInput(Guid.NewGuid(), draft.Id, draft.Version)))
+            Code(
+                await house.Get<SignExamination>().ExecuteAsync(stranger, new SignExaminationInput(Guid.NewGuid(), draft.Id, draft.Version))
+            )
         );
         Assert.Equal(
             "not-found",

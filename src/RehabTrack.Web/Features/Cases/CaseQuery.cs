@@ -36,6 +36,9 @@ public sealed record CaseQuery
     /// <summary>Whether the history of changes is open.</summary>
     public bool Changes { get; init; }
 
+    /// <summary>The signature whose figures are open.</summary>
+    public Guid? Seen { get; init; }
+
     /// <summary>The step asked of the rules, and what the visit found.</summary>
     public VisitQuery Visit { get; init; } = new();
 
@@ -59,6 +62,7 @@ public sealed record CaseQuery
             Straight = find("view") == "straight",
             Why = find("why") == "1",
             Changes = find("changes") == "1",
+            Seen = Guid.TryParse(find("seen"), out Guid seen) ? seen : null,
             Visit = VisitQuery.Parse(find("visit")),
         };
     }
@@ -77,6 +81,7 @@ public sealed record CaseQuery
             ("view", Straight ? "straight" : null),
             ("why", Why ? "1" : null),
             ("changes", Changes ? "1" : null),
+            ("seen", Seen?.ToString()),
             ("visit", Visit.Text),
         ];
         string query = string.Join(

@@ -55,6 +55,9 @@ public sealed partial class CaseSheet
     [SupplyParameterFromQuery(Name = "changes")]
     private string? ChangesText { get; set; }
 
+    [SupplyParameterFromQuery(Name = "seen")]
+    private string? SeenText { get; set; }
+
     [SupplyParameterFromQuery(Name = "visit")]
     private string? VisitText { get; set; }
 
@@ -98,6 +101,7 @@ public sealed partial class CaseSheet
                 "view" => ViewText,
                 "why" => WhyText,
                 "changes" => ChangesText,
+                "seen" => SeenText,
                 "visit" => VisitText,
                 _ => null,
             }

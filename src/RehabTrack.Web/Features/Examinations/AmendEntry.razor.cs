@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Components;
+using RehabTrack.Rechecks.Analysis;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Examinations;
@@ -15,7 +16,10 @@ public sealed partial class AmendEntry
     private readonly FormProblems _problems = new();
     private Guid _command = Guid.CreateVersion7();
     private EntryForm? _form;
+    private CaseView _case = default!;
     private EntryBackground _background = default!;
+    private CaseAnalysis _standing = default!;
+    private CaseAnalysis? _amended;
     private WorksheetTerms _terms = default!;
     private Worksheet _start = new();
     private Worksheet _sheet = new();
@@ -42,6 +46,9 @@ public sealed partial class AmendEntry
     private AmendExamination AmendExamination { get; set; } = default!;
 
     [Inject]
+    private GetCase GetCase { get; set; } = default!;
+
+    [Inject]
     private GetExamination GetExamination { get; set; } = default!;
 
     private string StorageKey => $"rehabtrack.amend.{Examination.Id}";
@@ -52,18 +59,25 @@ public sealed partial class AmendEntry
 
     protected override void OnInitialized()
     {
-        _background = new EntryBackground(Case, Examination.Id);
+        Look(Case);
         _version = Examination.Version;
         _terms = TermsOf(Examination);
         _start = SheetOf(Examination);
         Take(_start);
     }
 
+    private void Look(CaseView injury)
+    {
+        _case = injury;
+        _background = new EntryBackground(injury, Examination.Id, Examination.State);
+        _standing = _background.Standing;
+    }
+
     private WorksheetTerms TermsOf(ExaminationView examination) =>
         new()
         {
-            Today = Case.Practice.Today,
-            BirthDate = Case.Horse.BirthDate,
+            Today = _case.Practice.Today,
+            BirthDate = _case.Horse.BirthDate,
             ExaminationId = examination.Id.ToString(),
             KeptDate = examination.Content.Date,
             Kept = examination.Content,
@@ -81,6 +95,7 @@ public sealed partial class AmendEntry
 
         _sheet = sheet;
         _reading = WorksheetReader.Read(sheet, _terms);
+        _amended = _reading.IsClean && Changes.Count > 0 ? _background.With(_reading.Examination) : null;
         if (_merge is not null)
         {
             _merge = WorksheetMerge.Of(_before, sheet, _start);
@@ -111,6 +126,7 @@ public sealed partial class AmendEntry
                 Id = Examination.Id,
                 Version = _version,
                 Reason = _reason ?? string.Empty,
+                SeenHash = _background.HashWith(_reading.Examination),
                 Content = _reading.Content,
             }
         );
@@ -127,7 +143,23 @@ public sealed partial class AmendEntry
             return;
         }
 
+        if (outcome.Problems.Any(problem => problem.Code == "case-changed-since-seen"))
+        {
+            await LookAgainAsync();
+        }
+
         _problems.Take(outcome.Problems);
+    }
+
+    /// <summary>The case is another than the one on the page: reads it anew, so that the verdict shown is the one to be signed.</summary>
+    private async Task LookAgainAsync()
+    {
+        if (await ReadAsync(GetCase, Case.Id) is { } now)
+        {
+            Look(now);
+            _terms = _terms with { Today = now.Practice.Today };
+            Take(_sheet);
+        }
     }
 
     private async Task MeetAsync()

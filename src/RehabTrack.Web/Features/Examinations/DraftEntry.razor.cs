@@ -14,11 +14,13 @@ public sealed partial class DraftEntry
 {
     private const string ChangedMeanwhile = "changed-meanwhile";
     private const string AlreadySigned = "already-signed";
+    private const string CaseChanged = "case-changed-since-seen";
 
     private readonly FormProblems _problems = new();
     private readonly SemaphoreSlim _oneAtATime = new(1, 1);
     private Guid _signCommand = Guid.CreateVersion7();
     private EntryForm? _form;
+    private CaseView _case = default!;
     private EntryBackground _background = default!;
     private WorksheetTerms _terms = default!;
     private Worksheet _sheet = new();
@@ -31,6 +33,7 @@ public sealed partial class DraftEntry
     private bool _signedMeanwhile;
     private bool _asking;
     private bool _busy;
+    private bool _lookAgain;
 
     /// <summary>The draft.</summary>
     [Parameter, EditorRequired]
@@ -58,6 +61,9 @@ public sealed partial class DraftEntry
     private ArchiveDraft ArchiveDraft { get; set; } = default!;
 
     [Inject]
+    private GetCase GetCase { get; set; } = default!;
+
+    [Inject]
     private GetExamination GetExamination { get; set; } = default!;
 
     private Examination? Last => _background.LastBefore(_reading.Content.Date);
@@ -68,15 +74,7 @@ public sealed partial class DraftEntry
 
     protected override void OnInitialized()
     {
-        _background = new EntryBackground(Case, Examination.Id);
-        _terms = new WorksheetTerms
-        {
-            Today = Case.Practice.Today,
-            BirthDate = Case.Horse.BirthDate,
-            ExaminationId = Examination.Id.ToString(),
-            KeptDate = Examination.Content.Date,
-            Kept = Examination.Content,
-        };
+        Look(Case);
         _version = Examination.Version;
         _kept = SheetOf(Examination);
         // Who measures is most often who examines; it stands above the grid, to be changed there.
@@ -85,6 +83,24 @@ public sealed partial class DraftEntry
                 ? _kept.With(HeaderField.Measurer, MeasurerNames.AsBefore(_kept[HeaderField.Examiner], _background.Measurers))
                 : _kept
         );
+    }
+
+    private void Look(CaseView injury)
+    {
+        _case = injury;
+        _background = new EntryBackground(
+            injury,
+            Examination.Id,
+            Examination.Content.OutsidePractice is null ? ExaminationState.Signed : ExaminationState.Outside
+        );
+        _terms = new WorksheetTerms
+        {
+            Today = injury.Practice.Today,
+            BirthDate = injury.Horse.BirthDate,
+            ExaminationId = Examination.Id.ToString(),
+            KeptDate = Examination.Content.Date,
+            Kept = Examination.Content,
+        };
     }
 
     protected override void Dispose(bool disposing)
@@ -230,9 +246,14 @@ public sealed partial class DraftEntry
         }
 
         _busy = true;
+        // What stands on the page now is what is signed: were another person's typing taken over below, it must be looked at first.
+        string seen = _background.HashWith(_reading.Examination);
         if (await KeepAsync() == EntryStates.Sent)
         {
-            Outcome<Saved> outcome = await AskAsync(SignExamination, new RecordInput(_signCommand, Examination.Id, _version));
+            Outcome<Saved> outcome = await AskAsync(
+                SignExamination,
+                new SignExaminationInput(_signCommand, Examination.Id, _version, seen)
+            );
             if (outcome.Succeeded)
             {
                 Navigation.NavigateTo($"/cases/{Case.Id}");
@@ -243,6 +264,11 @@ public sealed partial class DraftEntry
             {
                 await MeetAsync();
             }
+            else if (outcome.Problems.Any(problem => problem.Code == CaseChanged))
+            {
+                await LookAgainAsync();
+                _problems.Take(outcome.Problems);
+            }
             else
             {
                 _problems.Take(outcome.Problems);
@@ -250,6 +276,17 @@ public sealed partial class DraftEntry
         }
 
         _busy = false;
+    }
+
+    /// <summary>The case is another than the one on the page: reads it anew, so that the verdict shown is the one to be signed.</summary>
+    private async Task LookAgainAsync()
+    {
+        if (await ReadAsync(GetCase, Case.Id) is { } now)
+        {
+            Look(now);
+            Take(_sheet);
+            _lookAgain = true;
+        }
     }
 
     private async Task DiscardAsync()

@@ -11,11 +11,17 @@ public sealed class EntryBackground
 {
     private readonly CaseView _case;
     private readonly string _examinationId;
+    private readonly ExaminationState _state;
 
-    public EntryBackground(CaseView injury, Guid examinationId)
+    /// <summary>The background of one examination.</summary>
+    /// <param name="injury">The case as it was read.</param>
+    /// <param name="examinationId">The examination being entered.</param>
+    /// <param name="state">What it will be once it is signed.</param>
+    public EntryBackground(CaseView injury, Guid examinationId, ExaminationState state = ExaminationState.Signed)
     {
         ArgumentNullException.ThrowIfNull(injury);
         _case = injury;
+        _state = state;
         _examinationId = examinationId.ToString();
         Others = [.. injury.Course.Examinations.Where(other => other.Id != _examinationId).OrderBy(other => other.Date)];
         Before = Analyse(Others);
@@ -26,6 +32,9 @@ public sealed class EntryBackground
 
     /// <summary>The analysis without the one being entered.</summary>
     public CaseAnalysis Before { get; }
+
+    /// <summary>The analysis as it stands, the examination as it was kept included.</summary>
+    public CaseAnalysis Standing => Analyse(_case.Course.Examinations);
 
     /// <summary>The echogenicity scale used last in this case; 0–3 when none was.</summary>
     public GradeScale EchogenicityScale =>
@@ -66,8 +75,19 @@ public sealed class EntryBackground
     public Examination? LastBefore(DateOnly date) => Others.LastOrDefault(other => other.Date <= date);
 
     /// <summary>The analysis as it would be with this examination signed.</summary>
-    public CaseAnalysis With(Examination examination) =>
-        Analyse([.. Others, examination with { Id = _examinationId, State = ExaminationState.Signed }]);
+    public CaseAnalysis With(Examination examination) => Analyse(Signed(examination));
+
+    /// <summary>The fingerprint of that analysis: sent with the signature, so that what is kept is what was seen.</summary>
+    public string HashWith(Examination examination) =>
+        InputHash.Of(
+            _case.Course with
+            {
+                Examinations = Signed(examination),
+            },
+            _case.Constraints,
+            _case.Practice.Settings,
+            _case.Practice.Today
+        );
 
     /// <summary>The place in the analysis of the examination being entered and of an earlier one, where both are on one track.</summary>
     public IReadOnlyList<(Track Track, TrackStep Before, TrackStep Now)> Pairs(CaseAnalysis with, Examination last)
@@ -83,6 +103,9 @@ public sealed class EntryBackground
             select (track, before, now),
         ];
     }
+
+    private IReadOnlyList<Examination> Signed(Examination examination) =>
+        [.. Others, examination with { Id = _examinationId, State = _state }];
 
     private CaseAnalysis Analyse(IReadOnlyList<Examination> examinations) =>
         CaseAnalyser.Analyse(

@@ -101,6 +101,34 @@ public sealed class CaseSheetTests(DemoPracticeAtHand practice) : IClassFixture<
     }
 
     [Fact]
+    public async Task The_figures_of_each_signature_open_beside_todays()
+    {
+        await using BunitContext tab = practice.Tab();
+        Guid id = await CaseOfAsync("Tansy Fathom");
+        IRenderedComponent<CaseSheet> page = Open(tab, id);
+        IElement section = page.WaitForElement("section[aria-labelledby=seen]", TimeSpan.FromSeconds(90));
+        IElement[] lines = [.. section.QuerySelectorAll("li a[aria-expanded]")];
+        Assert.Empty(section.QuerySelectorAll("table"));
+        Assert.Matches("^Figures seen when signing on .* by Tamsin Orrel$", lines[0].TextContent);
+
+        string address = lines[^1].GetAttribute("href")!;
+        Assert.Matches($"^/cases/{id}\\?seen=[0-9a-f-]{{36}}$", address);
+        IRenderedComponent<CaseSheet> opened = Open(tab, id, address[$"/cases/{id}".Length..]);
+
+        IElement table = opened.WaitForElement("section[aria-labelledby=seen] table", TimeSpan.FromSeconds(90));
+        Assert.Equal(
+            [SignedFiguresTexts.RowVerdict, SignedFiguresTexts.RowMeasure, SignedFiguresTexts.RowRate],
+            table.QuerySelectorAll("tbody th").Select(row => row.TextContent).Where(row => !row.Any(char.IsDigit))
+        );
+        Assert.NotNull(opened.Find("section[aria-labelledby=seen] details").GetAttribute("open"));
+        Assert.Contains(
+            "today it is “no progress”",
+            opened.Find("section[aria-labelledby=seen] .changes").TextContent,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
     public async Task What_was_changed_is_told_by_whom()
     {
         await using BunitContext tab = practice.Tab();

@@ -29,6 +29,31 @@ public sealed class EntryJourneyTests(DemoPracticeAtHand practice) : IClassFixtu
         return (injury, draft.Id);
     }
 
+    private async Task ChangeOnsetAsync(CaseView injury, DateOnly onset) =>
+        Assert.True(
+            (
+                await practice
+                    .Services.GetRequiredService<ChangeCase>()
+                    .ExecuteAsync(
+                        practice.Vet,
+                        new ChangeCaseInput
+                        {
+                            CommandId = Guid.CreateVersion7(),
+                            Id = injury.Id,
+                            Version = injury.Version,
+                            Limb = injury.Course.Limb,
+                            Structure = injury.Course.Structure,
+                            Landmark = injury.Course.Landmark,
+                            Onset = onset,
+                            Reinjury = injury.Course.Reinjury,
+                            TargetFraction = injury.Course.TargetFraction,
+                            FirstDiagnosis = injury.FirstDiagnosis,
+                            ResponsibleVetId = injury.ResponsibleVetId,
+                        }
+                    )
+            ).Succeeded
+        );
+
     private static IRenderedComponent<ExaminationSheet> Open(BunitContext tab, Guid draft, string query = "")
     {
         tab.Services.GetRequiredService<NavigationManager>().NavigateTo($"/examinations/{draft}{query}");
@@ -79,7 +104,39 @@ public sealed class EntryJourneyTests(DemoPracticeAtHand practice) : IClassFixtu
         Assert.Equal(ExaminationState.Signed, signed.State);
         Assert.Equal(1.2, signed.Examination.Readings[0].LigamentArea!.Value.Value);
         Assert.Null(signed.Typed);
-        Assert.Single(signed.Versions);
+        Assert.NotNull(Assert.Single(signed.Versions).FiguresId);
+    }
+
+    [Fact]
+    public async Task A_case_that_changes_between_the_look_and_the_signature_is_looked_at_again_and_then_signed()
+    {
+        (Guid injury, Guid draft) = await StartAsync("Quillon");
+        await using BunitContext tab = practice.Tab();
+        IRenderedComponent<ExaminationSheet> page = Open(tab, draft);
+        foreach (EntryRow row in Rows(page))
+        {
+            await TypeAsync(page, $"{row.Key}|LigamentArea", "1.3");
+            await TypeAsync(page, $"{row.Key}|LesionArea", "0.05");
+        }
+
+        await page.InvokeAsync(() => page.FindComponent<EntryForm>().Instance.Command(EntryForm.SaveAndGoOn, "", ""));
+        CaseView before = (await practice.Services.GetRequiredService<GetCase>().ExecuteAsync(practice.Vet, injury)).Value;
+        await ChangeOnsetAsync(before, before.Course.Onset!.Value.AddDays(-3));
+        NavigationManager navigation = tab.Services.GetRequiredService<NavigationManager>();
+
+        EventCallback sign = page.FindComponent<SignPanel>().Instance.Sign;
+        await page.InvokeAsync(sign.InvokeAsync);
+
+        Assert.EndsWith("?step=sign", navigation.Uri, StringComparison.Ordinal);
+        Assert.Contains(ExaminationPage.SignLookAgain, page.Markup, StringComparison.Ordinal);
+        Assert.Equal(ExaminationState.Draft, (await ReadAsync(draft)).State);
+        Assert.Equal(0.05, (await ReadAsync(draft)).Content.Readings[0].Values.LesionAreaCm2);
+
+        sign = page.FindComponent<SignPanel>().Instance.Sign;
+        await page.InvokeAsync(sign.InvokeAsync);
+
+        Assert.EndsWith($"/cases/{injury}", navigation.Uri, StringComparison.Ordinal);
+        Assert.Equal(ExaminationState.Signed, (await ReadAsync(draft)).State);
     }
 
     [Fact]
@@ -143,11 +200,13 @@ public sealed class EntryJourneyTests(DemoPracticeAtHand practice) : IClassFixtu
         await page.FindAll("section[aria-labelledby=amend] button")[0].ClickAsync(new());
         Assert.Single((await ReadAsync(id)).Versions);
 
+        Assert.Equal(2, page.FindAll("section[aria-labelledby=amend] .before-after .verdict").Count);
         await page.Find("#reason").ChangeAsync(new ChangeEventArgs { Value = "A slip of the decimal mark" });
         await page.FindAll("section[aria-labelledby=amend] button")[0].ClickAsync(new());
 
         ExaminationView amended = await ReadAsync(id);
         Assert.Equal(2, amended.Versions.Count);
+        Assert.All(amended.Versions, version => Assert.NotNull(version.FiguresId));
         await using BunitContext later = practice.Tab();
         Assert.Contains(
             "A slip of the decimal mark",
