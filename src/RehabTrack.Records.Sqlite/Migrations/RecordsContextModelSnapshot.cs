@@ -875,6 +875,63 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.ToTable("RepeatTracing", (string)null);
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.SignedFiguresRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("AsOf")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("At")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CaseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("EngineVersion")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ExaminationId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("FiguresJson")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("InputHash")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SettingsHash")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Verdict")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CaseId");
+
+                    b.HasIndex("ExaminationId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("SignedFigures", (string)null);
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.YardRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -996,6 +1053,21 @@ namespace RehabTrack.Records.Sqlite.Migrations
 
             modelBuilder.Entity("RehabTrack.Records.Keeping.ReadingRecord", b =>
                 {
+                    b.HasOne("RehabTrack.Records.Keeping.ExaminationRecord", null)
+                        .WithMany()
+                        .HasForeignKey("ExaminationId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.SignedFiguresRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.CaseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CaseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
                     b.HasOne("RehabTrack.Records.Keeping.ExaminationRecord", null)
                         .WithMany()
                         .HasForeignKey("ExaminationId")
