@@ -94,6 +94,13 @@ public static class CaseAssembler
                 row => row.Landmark ?? AnatomyRules.UsualLandmark(limb),
                 AnatomyCodes.Landmarks
             );
+            OtherLimb otherLimb =
+                AgreeMember(
+                    SheetColumns.OtherLimb,
+                    "case-disagrees",
+                    row => row.OtherLimb == OtherLimb.NotRecorded ? null : row.OtherLimb,
+                    ExamCodes.OtherLimbs
+                ) ?? OtherLimb.NotRecorded;
             DateOnly? onset = AgreeDate(ReadingFields.OnsetDate, row => row.Onset);
             OneScale(ReadingFields.EchogenicityScale, row => row.Reading.EchogenicityGrade is null ? null : row.Reading.EchogenicityScale);
             OneScale(
@@ -115,6 +122,7 @@ public static class CaseAssembler
                 Structure = structure,
                 Landmark = landmark,
                 Onset = onset,
+                OtherLimb = otherLimb,
                 Examinations = examinations,
             };
             return new CaseAssembly(new CaseFile(label, new HorseIdentity(horse, chip, birth), course), Ordered(), _cautions);
@@ -156,6 +164,11 @@ public static class CaseAssembler
             AgreeWithinVisits(SheetColumns.Examiner, "examiner-differs", row => row.Examiner);
             AgreeWithinVisits(SheetColumns.Transducer, "transducer-differs", row => row.Transducer);
 
+            foreach (FixedPointKind kind in Enum.GetValues<FixedPointKind>())
+            {
+                AgreeWithinVisits(FixedPointRules.FieldOf(kind), "fixed-point-differs", row => LevelOf(row, kind));
+            }
+
             DropRepeatedKeys();
             DropLesionsBeyondLigament();
             Dictionary<string, string> spelling = Spellings();
@@ -176,6 +189,10 @@ public static class CaseAssembler
                         State = _state,
                         Examiner = First(visit, row => row.Examiner),
                         Transducer = First(visit, row => row.Transducer),
+                        FixedPoints =
+                        [
+                            .. visit.SelectMany(row => row.FixedPoints).DistinctBy(point => point.Kind).OrderBy(point => point.Kind),
+                        ],
                         Readings = [.. visit.Select(row => ReadingRules.Make(row.Id, Respelled(row.Reading, spelling)))],
                     }
                 );
@@ -183,6 +200,9 @@ public static class CaseAssembler
 
             return examinations;
         }
+
+        private static string? LevelOf(SheetRow row, FixedPointKind kind) =>
+            row.FixedPoints.Where(point => point.Kind == kind).Select(point => Text(point.Level.Value)).FirstOrDefault();
 
         private IEnumerable<IGrouping<(DateOnly Date, string Name), SheetRow>> ByVisit() =>
             _rows.GroupBy(row => (row.Date, FoldedText.Of(row.Examination ?? ""))).ToList();

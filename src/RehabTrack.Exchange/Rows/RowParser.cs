@@ -73,6 +73,8 @@ public sealed class RowParser
             Stance = Code(SheetColumns.Stance, ExamCodes.Stances) ?? Stance.WeightBearing,
             Examiner = Text(SheetColumns.Examiner, LongestName),
             Transducer = Text(SheetColumns.Transducer, LongestName),
+            OtherLimb = Code(SheetColumns.OtherLimb, ExamCodes.OtherLimbs) ?? OtherLimb.NotRecorded,
+            FixedPoints = FixedPoints(),
             Reading = draft,
             Plan = plan,
         };
@@ -114,6 +116,8 @@ public sealed class RowParser
             LesionPercent = Number(ReadingFields.LesionPercent, sign: "%"),
             ThicknessCm = Number(ReadingFields.Thickness),
             WidthCm = Number(ReadingFields.Width),
+            OtherLimbLigamentAreaCm2 = Number(ReadingFields.OtherLimbLigamentArea),
+            OtherLimbThicknessCm = Number(ReadingFields.OtherLimbThickness),
             EchogenicityScale = echogenicityScale ?? GradeScales.Echogenicity0To3,
             EchogenicityGrade = Number(ReadingFields.EchogenicityGrade),
             FibreAlignmentScale = fibreScale ?? GradeScales.FibreAlignment0To3,
@@ -135,6 +139,21 @@ public sealed class RowParser
                 )
         );
         return draft;
+    }
+
+    private IReadOnlyList<FixedPoint> FixedPoints()
+    {
+        List<FixedPoint> points = [];
+        foreach (FixedPointKind kind in Enum.GetValues<FixedPointKind>())
+        {
+            if (Number(FixedPointRules.FieldOf(kind)) is { } level)
+            {
+                points.Add(new FixedPoint(kind, new Centimetres(level)));
+            }
+        }
+
+        Reject(FixedPointRules.Check(points));
+        return points;
     }
 
     private void NoCellsBeyondHeadings()

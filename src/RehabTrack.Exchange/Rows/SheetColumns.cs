@@ -16,6 +16,7 @@ public static class SheetColumns
     public const string Microchip = "microchip";
     public const string Examiner = "examiner";
     public const string Transducer = "transducer";
+    public const string OtherLimb = "other_limb";
 
     private static readonly string[] Names =
     [
@@ -49,6 +50,13 @@ public static class SheetColumns
         Transducer,
         ReadingFields.LesionPercent,
         ReadingFields.Repeat,
+        OtherLimb,
+        ReadingFields.OtherLimbLigamentArea,
+        ReadingFields.OtherLimbThickness,
+        FixedPointRules.FieldOf(FixedPointKind.Origin),
+        FixedPointRules.FieldOf(FixedPointKind.Division),
+        FixedPointRules.FieldOf(FixedPointKind.MedialInsertion),
+        FixedPointRules.FieldOf(FixedPointKind.LateralInsertion),
     ];
 
     private static readonly Dictionary<string, int> Indices = Names

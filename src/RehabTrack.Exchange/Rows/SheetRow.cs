@@ -51,6 +51,12 @@ public sealed record SheetRow
     /// <summary>The transducer.</summary>
     public string? Transducer { get; init; }
 
+    /// <summary>What is known of the other limb; not recorded when blank.</summary>
+    public OtherLimb OtherLimb { get; init; }
+
+    /// <summary>Fixed points of the ligament on that day's tape.</summary>
+    public IReadOnlyList<FixedPoint> FixedPoints { get; init; } = [];
+
     /// <summary>What was measured; without problems.</summary>
     public required ReadingDraft Reading { get; init; }
 

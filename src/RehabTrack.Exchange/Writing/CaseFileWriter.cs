@@ -91,7 +91,18 @@ public static class CaseFileWriter
             [ReadingFields.Measurer] = Text(reading.Measurer),
             [ReadingFields.Repeat] = Text(reading.Repeat),
             [ReadingFields.Note] = Text(reading.Note),
+            [SheetColumns.OtherLimb] = ExamCodes.OtherLimbs.CodeOf(file.Course.OtherLimb),
+            [ReadingFields.OtherLimbLigamentArea] = Number(reading.OtherLimbLigamentArea?.Value, style),
+            [ReadingFields.OtherLimbThickness] = Number(reading.OtherLimbThickness?.Value, style),
         };
+        foreach (FixedPointKind kind in Enum.GetValues<FixedPointKind>())
+        {
+            cells[FixedPointRules.FieldOf(kind)] = Number(
+                examination.FixedPoints.Where(point => point.Kind == kind).Select(point => (double?)point.Level.Value).FirstOrDefault(),
+                style
+            );
+        }
+
         return SheetColumns.All.Select(column => cells[column]);
     }
 

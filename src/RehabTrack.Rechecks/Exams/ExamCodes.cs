@@ -18,6 +18,9 @@ public static class ExamCodes
     /// <summary><c>normal-above</c>, <c>worst</c>, <c>normal-below</c>; empty for none.</summary>
     public static CodeTable<ReadingRole> Roles { get; } = CodeTable<ReadingRole>.Load("role");
 
+    /// <summary><c>sound</c>, <c>lesion</c>; empty when not recorded.</summary>
+    public static CodeTable<OtherLimb> OtherLimbs { get; } = CodeTable<OtherLimb>.Load("otherLimb");
+
     /// <summary>The echogenicity scales by their short code: <c>0-3</c>, <c>0-4</c>, <c>1-4</c>.</summary>
     public static IReadOnlyDictionary<string, GradeScale> EchogenicityScales { get; } = ScalesOf(EchogenicityPrefix);
 

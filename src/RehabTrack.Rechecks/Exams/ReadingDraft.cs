@@ -39,6 +39,12 @@ public sealed record ReadingDraft
     /// <summary>Width, cm.</summary>
     public double? WidthCm { get; init; }
 
+    /// <summary>Ligament area at the same level of the other limb, cm².</summary>
+    public double? OtherLimbLigamentAreaCm2 { get; init; }
+
+    /// <summary>Thickness at the same level of the other limb, cm.</summary>
+    public double? OtherLimbThicknessCm { get; init; }
+
     /// <summary>The scale of the echogenicity grade.</summary>
     public GradeScale EchogenicityScale { get; init; } = GradeScales.Echogenicity0To3;
 

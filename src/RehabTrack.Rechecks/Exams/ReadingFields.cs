@@ -33,6 +33,12 @@ public static class ReadingFields
     /// <summary>Width, cm.</summary>
     public const string Width = "width_cm";
 
+    /// <summary>Ligament area of the other limb, cm².</summary>
+    public const string OtherLimbLigamentArea = "other_limb_ligament_area_cm2";
+
+    /// <summary>Thickness of the other limb, cm.</summary>
+    public const string OtherLimbThickness = "other_limb_thickness_cm";
+
     /// <summary>The scale of the echogenicity grade.</summary>
     public const string EchogenicityScale = "echogenicity_scale";
 

@@ -35,6 +35,22 @@ public static class ReadingRules
         PercentFitsAreas(problems, draft);
         Size(problems, ReadingFields.Thickness, "length", draft.ThicknessCm, Limits["largestThicknessCm"], zeroAllowed: false);
         Size(problems, ReadingFields.Width, "length", draft.WidthCm, Limits["largestWidthCm"], zeroAllowed: false);
+        Size(
+            problems,
+            ReadingFields.OtherLimbLigamentArea,
+            "area",
+            draft.OtherLimbLigamentAreaCm2,
+            Limits["largestAreaCm2"],
+            zeroAllowed: false
+        );
+        Size(
+            problems,
+            ReadingFields.OtherLimbThickness,
+            "length",
+            draft.OtherLimbThicknessCm,
+            Limits["largestThicknessCm"],
+            zeroAllowed: false
+        );
         OnScale(problems, ReadingFields.EchogenicityGrade, draft.EchogenicityGrade, draft.EchogenicityScale);
         OnScale(problems, ReadingFields.FibreAlignmentGrade, draft.FibreAlignmentGrade, draft.FibreAlignmentScale);
         if (!draft.HasMeasurement)
@@ -85,6 +101,8 @@ public static class ReadingRules
             LesionPercent = draft.LesionPercent is { } percent ? new Percent(percent) : null,
             Thickness = draft.ThicknessCm is { } thickness ? new Centimetres(thickness) : null,
             Width = draft.WidthCm is { } width ? new Centimetres(width) : null,
+            OtherLimbLigamentArea = draft.OtherLimbLigamentAreaCm2 is { } otherArea ? new SquareCentimetres(otherArea) : null,
+            OtherLimbThickness = draft.OtherLimbThicknessCm is { } otherThickness ? new Centimetres(otherThickness) : null,
             Echogenicity = draft.EchogenicityGrade is { } echo ? new Grade(draft.EchogenicityScale, (int)echo) : null,
             FibreAlignment = draft.FibreAlignmentGrade is { } fibre ? new Grade(draft.FibreAlignmentScale, (int)fibre) : null,
             Measurer = draft.Measurer,

@@ -61,6 +61,9 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.Property<DateOnly?>("FirstDiagnosis")
                         .HasColumnType("TEXT");
 
+                    b.Property<double?>("HockToJointCm")
+                        .HasColumnType("REAL");
+
                     b.Property<Guid>("HorseId")
                         .HasColumnType("TEXT");
 
@@ -77,6 +80,11 @@ namespace RehabTrack.Records.Sqlite.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<DateOnly?>("Onset")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("OtherLimb")
+                        .IsRequired()
+                        .HasMaxLength(64)
                         .HasColumnType("TEXT");
 
                     b.Property<Guid>("PracticeId")
@@ -270,17 +278,33 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.Property<DateOnly>("Date")
                         .HasColumnType("TEXT");
 
+                    b.Property<double?>("DivisionCm")
+                        .HasColumnType("REAL");
+
                     b.Property<Guid?>("EnteredById")
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Examiner")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Landmark")
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<double?>("LateralInsertionCm")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("MedialInsertionCm")
+                        .HasColumnType("REAL");
+
                     b.Property<string>("Name")
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Note")
                         .HasColumnType("TEXT");
+
+                    b.Property<double?>("OriginCm")
+                        .HasColumnType("REAL");
 
                     b.Property<string>("OutsidePractice")
                         .HasColumnType("TEXT");
@@ -791,6 +815,12 @@ namespace RehabTrack.Records.Sqlite.Migrations
 
                     b.Property<string>("Note")
                         .HasColumnType("TEXT");
+
+                    b.Property<double?>("OtherLimbLigamentAreaCm2")
+                        .HasColumnType("REAL");
+
+                    b.Property<double?>("OtherLimbThicknessCm")
+                        .HasColumnType("REAL");
 
                     b.Property<string>("Part")
                         .HasMaxLength(64)

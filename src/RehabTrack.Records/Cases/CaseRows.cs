@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Linking;
 using RehabTrack.Rechecks.Quantities;
@@ -62,6 +63,8 @@ internal static class CaseRows
             State = record.State,
             Examiner = record.Examiner,
             Transducer = record.Transducer,
+            Landmark = record.Landmark,
+            FixedPoints = FixedPointMap.Of(record),
             Readings = [.. readings.Select(ReadingMap.ToReading).OfType<Reading>()],
         };
 
@@ -75,6 +78,10 @@ internal static class CaseRows
             Onset = record.Onset,
             Reinjury = record.Reinjury,
             TargetFraction = record.TargetFraction,
+            OtherLimb = record.OtherLimb,
+            LandmarkDistances = record.HockToJointCm is { } distance
+                ? [new LandmarkDistance(Landmark.PointOfHock, Landmark.TarsometatarsalJoint, new Centimetres(distance))]
+                : [],
             Examinations = examinations,
         };
 

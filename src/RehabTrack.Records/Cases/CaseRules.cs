@@ -11,6 +11,8 @@ namespace RehabTrack.Records.Cases;
 /// <summary>What the particulars of a case must keep to.</summary>
 internal static class CaseRules
 {
+    private static readonly ReferenceTable Limits = ReferenceTable.Load("limits");
+
     public static void Dates(
         Checks checks,
         DateOnly? onset,
@@ -45,6 +47,24 @@ internal static class CaseRules
         if (fraction is { } share && !(share is > 0 and <= 1))
         {
             checks.Add(new Problem("targetFraction", "setting-not-a-share", RecordText.Of(share)));
+        }
+    }
+
+    public static void HockToJoint(Checks checks, Limb limb, double? distance)
+    {
+        if (distance is not { } given)
+        {
+            return;
+        }
+
+        double longest = Limits["longestHockToJointCm"];
+        if (!(given > 0 && given <= longest))
+        {
+            checks.Add(new Problem("hockToJointCm", "distance-out-of-range", RecordText.Of(given), RecordText.Of(longest)));
+        }
+        else if (limb != Limb.Unknown && !AnatomyRules.IsHind(limb))
+        {
+            checks.Add(new Problem("hockToJointCm", "distance-not-of-limb", AnatomyCodes.Limbs.CodeOf(limb)));
         }
     }
 

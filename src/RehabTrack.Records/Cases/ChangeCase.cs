@@ -33,6 +33,7 @@ public sealed class ChangeCase(RecordsAccess access) : Command<ChangeCaseInput, 
         CaseRules.Dates(checks, input.Onset, input.Reinjury, input.FirstDiagnosis, horse, session.Today);
         CaseRules.Place(checks, input.Limb, input.Landmark);
         CaseRules.Target(checks, input.TargetFraction);
+        CaseRules.HockToJoint(checks, input.Limb, input.HockToJointCm);
         if (input.ResponsibleVetId != injury.ResponsibleVetId)
         {
             await CaseRules.VetAsync(checks, records, input.ResponsibleVetId, cancellation);
@@ -55,6 +56,8 @@ public sealed class ChangeCase(RecordsAccess access) : Command<ChangeCaseInput, 
                 .Field("diagnosis", injury.Diagnosis, diagnosis)
                 .Field("targetWork", injury.TargetWork, work)
                 .Field("targetFraction", injury.TargetFraction, input.TargetFraction)
+                .Field("otherLimb", injury.OtherLimb, input.OtherLimb)
+                .Field("hockToJointCm", injury.HockToJointCm, input.HockToJointCm)
                 .Field("responsibleVetId", injury.ResponsibleVetId, input.ResponsibleVetId);
             if (conflict.Any)
             {
@@ -71,6 +74,8 @@ public sealed class ChangeCase(RecordsAccess access) : Command<ChangeCaseInput, 
         injury.Diagnosis = diagnosis;
         injury.TargetWork = work;
         injury.TargetFraction = input.TargetFraction;
+        injury.OtherLimb = input.OtherLimb;
+        injury.HockToJointCm = input.HockToJointCm;
         injury.ResponsibleVetId = input.ResponsibleVetId;
         session.Touch(injury.Id);
         await records.SaveChangesAsync(cancellation);

@@ -1,4 +1,5 @@
 using RehabTrack.Rechecks.Anatomy;
+using RehabTrack.Rechecks.Exams;
 using RehabTrack.Records.Room;
 
 namespace RehabTrack.Records.Cases;
@@ -41,6 +42,12 @@ public sealed record ChangeCaseInput : ICommand
 
     /// <summary>Target as a share of the first trend examination, above 0 to 1; null takes the setting.</summary>
     public double? TargetFraction { get; init; }
+
+    /// <summary>What is known of the other limb.</summary>
+    public OtherLimb OtherLimb { get; init; }
+
+    /// <summary>Point of hock to tarsometatarsal joint, cm, measured on this horse; null when not measured.</summary>
+    public double? HockToJointCm { get; init; }
 
     /// <summary>The vet who is responsible.</summary>
     public Guid? ResponsibleVetId { get; init; }

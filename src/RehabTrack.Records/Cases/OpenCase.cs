@@ -31,6 +31,7 @@ public sealed class OpenCase(RecordsAccess access) : Command<OpenCaseInput, Save
         CaseRules.Dates(checks, input.Onset, null, input.FirstDiagnosis, horse, session.Today);
         CaseRules.Place(checks, input.Limb, input.Landmark);
         CaseRules.Target(checks, input.TargetFraction);
+        CaseRules.HockToJoint(checks, input.Limb, input.HockToJointCm);
         Guid? vetId = input.ResponsibleVetId ?? (session.Person.Role == Role.Vet ? session.Person.Id : null);
         await CaseRules.VetAsync(checks, session.Records, vetId, cancellation);
         if (checks.Any)
@@ -50,6 +51,8 @@ public sealed class OpenCase(RecordsAccess access) : Command<OpenCaseInput, Save
             Diagnosis = diagnosis,
             TargetWork = work,
             TargetFraction = input.TargetFraction,
+            OtherLimb = input.OtherLimb,
+            HockToJointCm = input.HockToJointCm,
             ResponsibleVetId = vetId,
         };
         session.Records.Cases.Add(injury);

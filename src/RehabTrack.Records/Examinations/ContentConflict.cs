@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Room;
 
@@ -15,6 +16,8 @@ internal static class ContentConflict
             .Field("stance", kept.Stance, entered.Stance)
             .Field("examiner", kept.Examiner, entered.Examiner)
             .Field("transducer", kept.Transducer, entered.Transducer)
+            .Field("landmark", kept.Landmark, entered.Landmark)
+            .Field("fixedPoints", TextOf(kept), TextOf(entered))
             .Field("standoff", kept.Standoff, entered.Standoff)
             .Field("coupling", kept.Coupling, entered.Coupling)
             .Field("clipped", kept.Clipped, entered.Clipped)
@@ -36,6 +39,16 @@ internal static class ContentConflict
 
         return conflict.Problems;
     }
+
+    private static string? TextOf(ExaminationContent content) =>
+        content.FixedPoints.Count == 0
+            ? null
+            : string.Join(
+                "; ",
+                content
+                    .FixedPoints.OrderBy(point => point.Kind)
+                    .Select(point => $"{FixedPointRules.FieldOf(point.Kind)} {RecordText.Of(point.Level.Value)}")
+            );
 
     private static void Row(Conflict conflict, string path, DraftReading? kept, DraftReading? entered)
     {

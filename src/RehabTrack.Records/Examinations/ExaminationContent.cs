@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 
 namespace RehabTrack.Records.Examinations;
@@ -19,6 +20,12 @@ public sealed record ExaminationContent
 
     /// <summary>Transducer kind and MHz, in words.</summary>
     public string? Transducer { get; init; }
+
+    /// <summary>Where this examination's tape starts; null takes the case's landmark.</summary>
+    public Landmark? Landmark { get; init; }
+
+    /// <summary>Fixed points of the ligament that were seen, at most one of a kind.</summary>
+    public IReadOnlyList<FixedPoint> FixedPoints { get; init; } = [];
 
     /// <summary>Whether a standoff was used; null when not recorded.</summary>
     public bool? Standoff { get; init; }

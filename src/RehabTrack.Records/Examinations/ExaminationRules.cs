@@ -42,6 +42,7 @@ internal static class ExaminationRules
         [
             .. DateRules.CheckExamination(content.Date, birthDate, today).Select(problem => problem with { Field = "date" }),
         ];
+        problems.AddRange(FixedPointRules.Check(content.FixedPoints));
         Dictionary<object, int> seen = [];
         for (int index = 0; index < content.Readings.Count; index++)
         {

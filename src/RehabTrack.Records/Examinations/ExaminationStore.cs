@@ -25,6 +25,8 @@ internal static class ExaminationStore
             Stance = examination.Stance,
             Examiner = examination.Examiner,
             Transducer = examination.Transducer,
+            Landmark = examination.Landmark,
+            FixedPoints = FixedPointMap.Of(examination),
             Standoff = examination.Standoff,
             Coupling = examination.Coupling,
             Clipped = examination.Clipped,
@@ -50,6 +52,8 @@ internal static class ExaminationStore
         examination.Stance = content.Stance;
         examination.Examiner = Filled(content.Examiner);
         examination.Transducer = Filled(content.Transducer);
+        examination.Landmark = content.Landmark;
+        FixedPointMap.Apply(examination, content.FixedPoints);
         examination.Standoff = content.Standoff;
         examination.Coupling = content.Coupling;
         examination.Clipped = content.Clipped;

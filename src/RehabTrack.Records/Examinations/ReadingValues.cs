@@ -26,6 +26,8 @@ internal static class ReadingValues
             (ReadingFields.LesionPercent, reading?.LesionPercent),
             (ReadingFields.Thickness, reading?.ThicknessCm),
             (ReadingFields.Width, reading?.WidthCm),
+            (ReadingFields.OtherLimbLigamentArea, reading?.OtherLimbLigamentAreaCm2),
+            (ReadingFields.OtherLimbThickness, reading?.OtherLimbThicknessCm),
             (ReadingFields.EchogenicityScale, reading?.EchogenicityGrade is null ? null : reading.EchogenicityScale.Id),
             (ReadingFields.EchogenicityGrade, reading?.EchogenicityGrade),
             (ReadingFields.FibreAlignmentScale, reading?.FibreAlignmentGrade is null ? null : reading.FibreAlignmentScale.Id),

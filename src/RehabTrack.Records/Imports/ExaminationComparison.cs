@@ -17,10 +17,21 @@ internal static class ExaminationComparison
             Stance = file.Stance,
             Examiner = file.Examiner ?? content.Examiner,
             Transducer = file.Transducer ?? content.Transducer,
+            FixedPoints =
+            [
+                .. file.FixedPoints,
+                .. content.FixedPoints.Where(kept => file.FixedPoints.All(point => point.Kind != kept.Kind)),
+            ],
         };
         Differ(differences, "stance", content.Stance, merged.Stance);
         Differ(differences, "examiner", content.Examiner, merged.Examiner);
         Differ(differences, "transducer", content.Transducer, merged.Transducer);
+        foreach (FixedPoint point in file.FixedPoints)
+        {
+            double? was = content.FixedPoints.Where(one => one.Kind == point.Kind).Select(one => (double?)one.Level.Value).FirstOrDefault();
+            Differ(differences, FixedPointRules.FieldOf(point.Kind), was, point.Level.Value);
+        }
+
         List<DraftReading> rows = [.. content.Readings];
         Dictionary<object, int> byKey = [];
         for (int index = 0; index < rows.Count; index++)
@@ -74,6 +85,8 @@ internal static class ExaminationComparison
             LesionPercent = file.LesionPercent ?? kept.LesionPercent,
             ThicknessCm = file.ThicknessCm ?? kept.ThicknessCm,
             WidthCm = file.WidthCm ?? kept.WidthCm,
+            OtherLimbLigamentAreaCm2 = file.OtherLimbLigamentAreaCm2 ?? kept.OtherLimbLigamentAreaCm2,
+            OtherLimbThicknessCm = file.OtherLimbThicknessCm ?? kept.OtherLimbThicknessCm,
             EchogenicityScale = file.EchogenicityGrade is null ? kept.EchogenicityScale : file.EchogenicityScale,
             EchogenicityGrade = file.EchogenicityGrade ?? kept.EchogenicityGrade,
             FibreAlignmentScale = file.FibreAlignmentGrade is null ? kept.FibreAlignmentScale : file.FibreAlignmentScale,

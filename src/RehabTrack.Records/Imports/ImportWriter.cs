@@ -162,6 +162,7 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
             Onset = planned.File.Course.Onset,
             Reinjury = planned.File.Course.Reinjury,
             TargetFraction = planned.File.Course.TargetFraction,
+            OtherLimb = planned.File.Course.OtherLimb,
             ImportLabel = planned.File.Label,
         };
         pens.Cases.Write(injury);
@@ -185,6 +186,7 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
             EnteredById = session.Person.Id,
             WrittenAt = session.Now,
         };
+        FixedPointMap.Apply(examination, file.FixedPoints);
         ReadingRecord[] rows =
         [
             .. file.Readings.Select(

@@ -1,4 +1,5 @@
 using RehabTrack.Rechecks.Anatomy;
+using RehabTrack.Rechecks.Exams;
 
 namespace RehabTrack.Records.Keeping;
 
@@ -24,6 +25,11 @@ internal sealed class CaseRecord : KeptRecord
 
     /// <summary>Target as a share of the first trend examination, 0 to 1; null takes the setting.</summary>
     public double? TargetFraction { get; set; }
+
+    public OtherLimb OtherLimb { get; set; }
+
+    /// <summary>Point of hock to tarsometatarsal joint, measured on this horse.</summary>
+    public double? HockToJointCm { get; set; }
 
     public Guid? ResponsibleVetId { get; set; }
 

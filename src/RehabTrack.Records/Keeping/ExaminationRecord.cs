@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Records.Examinations;
 
@@ -19,6 +20,17 @@ internal sealed class ExaminationRecord : KeptRecord
     public string? Examiner { get; set; }
 
     public string? Transducer { get; set; }
+
+    /// <summary>Where this examination's tape starts, when not at the case's landmark.</summary>
+    public Landmark? Landmark { get; set; }
+
+    public double? OriginCm { get; set; }
+
+    public double? DivisionCm { get; set; }
+
+    public double? MedialInsertionCm { get; set; }
+
+    public double? LateralInsertionCm { get; set; }
 
     public bool? Standoff { get; set; }
 

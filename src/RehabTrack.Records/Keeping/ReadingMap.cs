@@ -21,6 +21,8 @@ internal static class ReadingMap
             LesionPercent = record.LesionPercent,
             ThicknessCm = record.ThicknessCm,
             WidthCm = record.WidthCm,
+            OtherLimbLigamentAreaCm2 = record.OtherLimbLigamentAreaCm2,
+            OtherLimbThicknessCm = record.OtherLimbThicknessCm,
             EchogenicityScale = Scale(record.EchogenicityScale),
             EchogenicityGrade = record.EchogenicityGrade,
             FibreAlignmentScale = Scale(record.FibreAlignmentScale),
@@ -43,6 +45,8 @@ internal static class ReadingMap
         record.LesionPercent = draft.LesionPercent;
         record.ThicknessCm = draft.ThicknessCm;
         record.WidthCm = draft.WidthCm;
+        record.OtherLimbLigamentAreaCm2 = draft.OtherLimbLigamentAreaCm2;
+        record.OtherLimbThicknessCm = draft.OtherLimbThicknessCm;
         record.EchogenicityScale = draft.EchogenicityScale.Id;
         record.EchogenicityGrade = draft.EchogenicityGrade;
         record.FibreAlignmentScale = draft.FibreAlignmentScale.Id;
@@ -82,6 +86,8 @@ internal static class ReadingMap
             LesionPercent = reading.LesionPercent?.Value,
             ThicknessCm = reading.Thickness?.Value,
             WidthCm = reading.Width?.Value,
+            OtherLimbLigamentAreaCm2 = reading.OtherLimbLigamentArea?.Value,
+            OtherLimbThicknessCm = reading.OtherLimbThickness?.Value,
             EchogenicityScale = reading.Echogenicity?.Scale ?? GradeScales.Echogenicity0To3,
             EchogenicityGrade = reading.Echogenicity?.Value,
             FibreAlignmentScale = reading.FibreAlignment?.Scale ?? GradeScales.FibreAlignment0To3,
@@ -121,6 +127,8 @@ internal static class ReadingMap
             LesionPercent = draft.LesionPercent is >= 0 and { } percent ? new Percent(percent) : null,
             Thickness = draft.ThicknessCm is > 0 and { } thickness ? new Centimetres(thickness) : null,
             Width = draft.WidthCm is > 0 and { } width ? new Centimetres(width) : null,
+            OtherLimbLigamentArea = draft.OtherLimbLigamentAreaCm2 is > 0 and { } otherArea ? new SquareCentimetres(otherArea) : null,
+            OtherLimbThickness = draft.OtherLimbThicknessCm is > 0 and { } otherThickness ? new Centimetres(otherThickness) : null,
             Echogenicity = GradeOf(draft.EchogenicityScale, draft.EchogenicityGrade),
             FibreAlignment = GradeOf(draft.FibreAlignmentScale, draft.FibreAlignmentGrade),
             Measurer = draft.Measurer,

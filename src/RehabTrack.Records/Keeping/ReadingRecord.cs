@@ -37,6 +37,10 @@ internal sealed class ReadingRecord
 
     public double? WidthCm { get; set; }
 
+    public double? OtherLimbLigamentAreaCm2 { get; set; }
+
+    public double? OtherLimbThicknessCm { get; set; }
+
     public required string EchogenicityScale { get; set; }
 
     public double? EchogenicityGrade { get; set; }

@@ -20,7 +20,10 @@ internal static class LinkWords
     )
     {
         RecordsContext records = session.Records;
-        if (!await records.Cases.AnyAsync(record => record.Id == input.CaseId && record.ArchivedAt == null, cancellation))
+        CaseRecord? injury = await records
+            .Cases.AsNoTracking()
+            .FirstOrDefaultAsync(record => record.Id == input.CaseId && record.ArchivedAt == null, cancellation);
+        if (injury is null)
         {
             return RecordProblems.NotFound("caseId");
         }
@@ -90,7 +93,11 @@ internal static class LinkWords
         }
 
         // What follows from several words together, only the linker knows.
-        LinkedCourse linked = LevelLinker.Link(read, [.. standing, word], SettingsStore.Of(session.Practice).Linking);
+        LinkedCourse linked = LevelLinker.Link(
+            CaseRows.ToCourse(injury, read),
+            [.. standing, word],
+            SettingsStore.Of(session.Practice).Linking
+        );
         if (linked.LeftOut.FirstOrDefault(left => left.Constraint == word) is { } left)
         {
             return new Problem("second", CodeOf(left.Reason));

@@ -240,6 +240,7 @@ public sealed class LoadDemo(RecordsAccess access)
                     Onset = view.Course.Onset,
                     Reinjury = view.Course.Reinjury,
                     TargetFraction = view.Course.TargetFraction,
+                    OtherLimb = view.Course.OtherLimb,
                     FirstDiagnosis = injury.FirstDiagnosis?.AddDays(story.ShiftDays),
                     ResponsibleVetId = vet.PersonId,
                 },

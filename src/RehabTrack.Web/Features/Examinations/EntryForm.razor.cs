@@ -320,6 +320,9 @@ public sealed partial class EntryForm
 
     private int NumberOf(string rowKey) => 1 + Sheet.Grid.Rows.Index().First(row => row.Item.Key == rowKey).Index;
 
+    private static HeaderField[] Points { get; } =
+    [HeaderField.Origin, HeaderField.Division, HeaderField.MedialInsertion, HeaderField.LateralInsertion];
+
     private string? ErrorOf(HeaderField field) =>
         Reading.HeaderProblems.Where(problem => problem.Field == field && WorksheetFields.Of(field) != _halfTyped).ToArray()
             is { Length: > 0 } problems

@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Exams;
 using RehabTrack.Web.Features.Examinations.Worksheets;
 using RehabTrack.Wording;
 
@@ -47,5 +48,10 @@ public static class EntryTexts
             HeaderField.Coupling => ExaminationPage.FieldCoupling,
             HeaderField.Clipped => ExaminationPage.FieldClipped,
             HeaderField.EchogenicityScale => ExaminationPage.FieldEchogenicityScale,
+            HeaderField.Landmark => ExaminationPage.FieldLandmark,
+            HeaderField.Origin => Names.AsTitle(Names.Of(FixedPointKind.Origin)),
+            HeaderField.Division => Names.AsTitle(Names.Of(FixedPointKind.Division)),
+            HeaderField.MedialInsertion => Names.AsTitle(Names.Of(FixedPointKind.MedialInsertion)),
+            HeaderField.LateralInsertion => Names.AsTitle(Names.Of(FixedPointKind.LateralInsertion)),
         };
 }

@@ -13,4 +13,9 @@ public enum HeaderField
     Coupling,
     Clipped,
     EchogenicityScale,
+    Landmark,
+    Origin,
+    Division,
+    MedialInsertion,
+    LateralInsertion,
 }

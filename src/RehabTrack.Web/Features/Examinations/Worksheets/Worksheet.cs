@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Examinations;
 
@@ -56,10 +57,21 @@ public sealed record Worksheet
                 [HeaderField.Coupling] = content.Coupling?.ToString() ?? string.Empty,
                 [HeaderField.Clipped] = HeaderAnswers.Of(content.Clipped),
                 [HeaderField.EchogenicityScale] = scale.Id,
+                [HeaderField.Landmark] = content.Landmark?.ToString() ?? string.Empty,
+                [HeaderField.Origin] = LevelOf(content, FixedPointKind.Origin),
+                [HeaderField.Division] = LevelOf(content, FixedPointKind.Division),
+                [HeaderField.MedialInsertion] = LevelOf(content, FixedPointKind.MedialInsertion),
+                [HeaderField.LateralInsertion] = LevelOf(content, FixedPointKind.LateralInsertion),
             },
             Grid = EntryGrid.Of(content.Readings, draft, newKey),
         };
     }
+
+    private static string LevelOf(ExaminationContent content, FixedPointKind kind) =>
+        content
+            .FixedPoints.Where(point => point.Kind == kind)
+            .Select(point => point.Level.Value.ToString("0.###", CultureInfo.InvariantCulture))
+            .FirstOrDefault(string.Empty);
 
     /// <summary>The worksheet as one text, for the draft on the server and the copy in the browser.</summary>
     public string ToJson() => JsonSerializer.Serialize(this, Options);

@@ -11,6 +11,14 @@ public static class WorksheetReader
 {
     private const string NoMeasurement = "no-measurement";
 
+    private static readonly (HeaderField Field, FixedPointKind Kind)[] PointFields =
+    [
+        (HeaderField.Origin, FixedPointKind.Origin),
+        (HeaderField.Division, FixedPointKind.Division),
+        (HeaderField.MedialInsertion, FixedPointKind.MedialInsertion),
+        (HeaderField.LateralInsertion, FixedPointKind.LateralInsertion),
+    ];
+
     // Here a row without a measurement is looked at only when it has a note.
     private const string NoteAlone = "note-alone";
 
@@ -23,6 +31,8 @@ public static class WorksheetReader
         List<CellProblem> cellProblems = [];
         List<CellProblem> cautions = [];
         DateOnly? date = ReadDate(sheet, terms, headerProblems);
+        Landmark? landmark = Enum.TryParse(sheet[HeaderField.Landmark], out Landmark given) ? given : null;
+        List<FixedPoint> points = ReadPoints(sheet, headerProblems);
         GradeScale scale = ScaleOf(sheet);
         List<Reading> readings = [];
         List<DraftReading> rows = [];
@@ -72,6 +82,8 @@ public static class WorksheetReader
             Stance = StanceOf(sheet),
             Examiner = Blank(sheet[HeaderField.Examiner]),
             Transducer = Blank(sheet[HeaderField.Transducer]),
+            Landmark = landmark,
+            FixedPoints = points,
             Standoff = YesOrNo(sheet[HeaderField.Standoff]),
             Coupling = Enum.TryParse(sheet[HeaderField.Coupling], out Coupling coupling) ? coupling : null,
             Clipped = YesOrNo(sheet[HeaderField.Clipped]),
@@ -92,6 +104,8 @@ public static class WorksheetReader
                 State = ExaminationState.Draft,
                 Examiner = content.Examiner,
                 Transducer = content.Transducer,
+                Landmark = landmark,
+                FixedPoints = points,
                 Readings = readings,
             },
             HeaderProblems = headerProblems,
@@ -134,6 +148,38 @@ public static class WorksheetReader
         return wrong.Length == 0 ? date : null;
     }
 
+    private static List<FixedPoint> ReadPoints(Worksheet sheet, List<HeaderProblem> problems)
+    {
+        List<FixedPoint> points = [];
+        foreach ((HeaderField field, FixedPointKind kind) in PointFields)
+        {
+            string text = sheet[field].Trim();
+            if (text.Length == 0)
+            {
+                continue;
+            }
+
+            if (DecimalText.TryRead(text, out double level, out string? code))
+            {
+                points.Add(new FixedPoint(kind, new Centimetres(level)));
+            }
+            else
+            {
+                problems.Add(new(field, new Problem(FixedPointRules.FieldOf(kind), code!, text)));
+            }
+        }
+
+        problems.AddRange(
+            FixedPointRules
+                .Check(points)
+                .Select(problem => new HeaderProblem(
+                    PointFields.First(pair => FixedPointRules.FieldOf(pair.Kind) == problem.Field).Field,
+                    problem
+                ))
+        );
+        return points;
+    }
+
     private static ReadingDraft DraftOf(EntryRow row, Worksheet sheet, GradeScale scale, ReadingDraft? kept, List<CellProblem> problems)
     {
         bool diffuse = EntryWords.IsDiffuse(row[EntryColumn.LesionArea]);
@@ -150,6 +196,8 @@ public static class WorksheetReader
             LesionPercent = RecordedPercent(row, kept),
             ThicknessCm = Number(EntryColumn.Thickness),
             WidthCm = Number(EntryColumn.Width),
+            OtherLimbLigamentAreaCm2 = kept?.OtherLimbLigamentAreaCm2,
+            OtherLimbThicknessCm = kept?.OtherLimbThicknessCm,
             EchogenicityScale = ScaleOfRow(row, scale, kept),
             EchogenicityGrade = Number(EntryColumn.Echogenicity),
             FibreAlignmentGrade = Number(EntryColumn.FibreAlignment),
