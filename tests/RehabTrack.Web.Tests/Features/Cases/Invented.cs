@@ -125,7 +125,6 @@ internal static class Invented
                 Settings = new AnalysisSettings(),
                 ErrorOrigins = new Dictionary<MeasuredSize, ErrorOrigin>(),
                 SettingsAreUsual = true,
-                ErrorOrigins = new Dictionary<MeasuredSize, ErrorOrigin>(),
                 Today = Today,
             },
             Summary = null,
