@@ -22,6 +22,7 @@ internal static class SimulationProgram
                 .Run(cases / 2)
                 .Concat(VerdictStudy.Run(cases))
                 .Concat(CoverageStudy.Run(cases))
+                .Concat(LevelClaimStudy.Run(cases))
                 .Concat(ProjectionStudy.Run(cases))
         )
         {

@@ -31,7 +31,15 @@ public sealed class NamesTests
     public void Every_enum_of_the_heart_that_a_page_shows_is_named()
     {
         // These are told in whole sentences, never by a name.
-        Type[] told = [typeof(VerdictReason), typeof(RuleCode), typeof(AdvanceCondition), typeof(SuggestedMove), typeof(AskedStep)];
+        Type[] told =
+        [
+            typeof(VerdictReason),
+            typeof(RuleCode),
+            typeof(AdvanceCondition),
+            typeof(SuggestedMove),
+            typeof(AskedStep),
+            typeof(ChangeClaim),
+        ];
         Type[] heart = [.. typeof(Limb).Assembly.GetExportedTypes().Where(type => type.IsEnum).Except(told)];
         Type[] named = [.. typeof(Names).GetMethods().Where(method => method.Name == nameof(Names.Of)).Select(method => Named(method)!)];
 

@@ -15,28 +15,65 @@ public static class ComparisonFactors
     private const double Reach = 8.5;
     private const int Order = 128;
 
-    private static readonly ConcurrentDictionary<(string Family, int Rechecks), double> Known = new();
+    private const double LargestProbability = 0.5;
+
+    // A change of so few standard deviations is none, and one of so many is beyond what the integrals reach.
+    private const double Negligible = 0.05;
+    private const double Furthest = 8;
+
+    private const double FinestStep = 0.005;
+    private const int FewestSteps = 8;
+    private const int MostSteps = 256;
+
+    private static readonly ConcurrentDictionary<(LookFamily Family, int Rechecks, double Probability), double> Known = new();
 
     /// <summary>One comparison named beforehand: the two-sided 5 % point of the normal distribution, 1.96.</summary>
     public static double Single => Normal.InvCDF(0, 1, (1 + Confidence) / 2);
 
     /// <summary>Every recheck against the baseline (Dunnett 1955).</summary>
     /// <param name="rechecks">The number of rechecks so far, at least 1.</param>
-    public static double WithBaseline(int rechecks) => Of("baseline", rechecks, AllWithinOfBaseline);
+    public static double WithBaseline(int rechecks) => Of(LookFamily.WithBaseline, rechecks, 1 - Confidence);
 
     /// <summary>Every examination against the one before it.</summary>
     /// <param name="rechecks">The number of rechecks so far, at least 1.</param>
-    public static double Neighbouring(int rechecks) => Of("neighbouring", rechecks, AllNeighboursWithin);
+    public static double Neighbouring(int rechecks) => Of(LookFamily.Neighbouring, rechecks, 1 - Confidence);
 
     /// <summary>The latest against the best or worst so far, or any two dates chosen (Tukey's studentised range over √2).</summary>
     /// <param name="rechecks">The number of rechecks so far, at least 1.</param>
-    public static double AnyTwo(int rechecks) => Of("any-two", rechecks, RangeWithin);
+    public static double AnyTwo(int rechecks) => Of(LookFamily.AnyTwo, rechecks, 1 - Confidence);
 
-    private static double Of(string family, int rechecks, Func<double, int, double> probability)
+    /// <summary>The factor that is exceeded at any of the looks with a probability above 0 and at most .5.</summary>
+    internal static double Of(LookFamily family, int rechecks, double probability)
     {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(probability);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(probability, LargestProbability);
+        if (family == LookFamily.Once)
+        {
+            return Normal.InvCDF(0, 1, 1 - (probability / 2));
+        }
+
         ArgumentOutOfRangeException.ThrowIfLessThan(rechecks, 1);
-        return Known.GetOrAdd((family, rechecks), _ => Brent.FindRoot(c => probability(c, rechecks) - Confidence, 1.5, 8, 1e-10));
+        return Known.GetOrAdd(
+            (family, rechecks, probability),
+            _ => Brent.FindRoot(c => Within(family, rechecks, c) - (1 - probability), Negligible, Furthest, 1e-10)
+        );
     }
+
+    /// <summary>The chance that a factor of at least 0 is exceeded at any of the looks.</summary>
+    internal static double Exceeding(LookFamily family, int rechecks, double c) =>
+        family == LookFamily.Once ? 2 * Normal.CDF(0, 1, -c)
+        : c >= Furthest ? 0
+        : c < Negligible ? 1
+        : Math.Clamp(1 - Within(family, rechecks, c), 0, 1);
+
+    private static double Within(LookFamily family, int rechecks, double c) =>
+        family switch
+        {
+            LookFamily.WithBaseline => AllWithinOfBaseline(c, rechecks),
+            LookFamily.Neighbouring => AllNeighboursWithin(c, rechecks),
+            LookFamily.AnyTwo => RangeWithin(c, rechecks),
+            LookFamily.Once => 1 - (2 * Normal.CDF(0, 1, -c)),
+        };
 
     // P(|X_i − X_0| ≤ c√2 for all i = 1 … k), given X_0 = z.
     private static double AllWithinOfBaseline(double c, int rechecks)
@@ -56,8 +93,9 @@ public static class ComparisonFactors
     // divides the width, so that its ends fall on nodes.
     private static double AllNeighboursWithin(double c, int rechecks)
     {
-        const int stepsInWidth = 256;
-        double step = c * Math.Sqrt(2) / stepsInWidth;
+        double width = c * Math.Sqrt(2);
+        int stepsInWidth = Math.Clamp((int)(width / FinestStep), FewestSteps, MostSteps);
+        double step = width / stepsInWidth;
         int half = (int)Math.Ceiling(Reach / step);
         double[] normal = new double[(2 * half) + 1];
         for (int i = 0; i < normal.Length; i++)

@@ -24,12 +24,18 @@ public static class PlaceComparison
         ArgumentNullException.ThrowIfNull(now);
         ArgumentNullException.ThrowIfNull(settings);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(factor);
+        return [.. Differences(before, now, settings, limb).Select(difference => difference.Against(factor, null))];
+    }
+
+    /// <summary>The sizes that both dates have, with the error of their difference, in the order of <see cref="MeasuredSize"/>.</summary>
+    internal static IEnumerable<SizeDifference> Differences(Place before, Place now, MeasurementErrorSettings settings, Limb limb)
+    {
         MeasurementError error = new(settings, limb);
         bool other = IsOtherMeasurer(before, now);
         double gain = error.SharedGainLog;
-        SizeChange?[] changes =
+        SizeDifference?[] differences =
         [
-            Change(
+            Difference(
                 MeasuredSize.LigamentArea,
                 before.LigamentArea?.Value,
                 now.LigamentArea?.Value,
@@ -37,7 +43,7 @@ public static class PlaceComparison
                 gain,
                 (place, area, another) => error.OfLigamentArea(new SquareCentimetres(area), place.Part, another, place.Tracings).Value
             ),
-            Change(
+            Difference(
                 MeasuredSize.LesionArea,
                 before.LesionArea.MeasuredArea?.Value,
                 now.LesionArea.MeasuredArea?.Value,
@@ -45,7 +51,7 @@ public static class PlaceComparison
                 gain,
                 (place, area, another) => error.OfLesionArea(new SquareCentimetres(area), place.Part, another, place.Tracings).Value
             ),
-            Change(
+            Difference(
                 MeasuredSize.LesionPercent,
                 before.LesionPercent?.Value,
                 now.LesionPercent?.Value,
@@ -53,7 +59,7 @@ public static class PlaceComparison
                 0,
                 (place, share, another) => error.OfLesionPercent(new Percent(share), place.Part, another).Value
             ),
-            Change(
+            Difference(
                 MeasuredSize.Thickness,
                 before.Thickness?.Value,
                 now.Thickness?.Value,
@@ -61,7 +67,7 @@ public static class PlaceComparison
                 0,
                 (_, length, another) => error.OfThickness(new Centimetres(length), another).Value
             ),
-            Change(
+            Difference(
                 MeasuredSize.Width,
                 before.Width?.Value,
                 now.Width?.Value,
@@ -70,9 +76,9 @@ public static class PlaceComparison
                 (_, length, another) => error.OfWidth(new Centimetres(length), another).Value
             ),
         ];
-        return [.. changes.OfType<SizeChange>()];
+        return differences.OfType<SizeDifference>();
 
-        SizeChange? Change(
+        SizeDifference? Difference(
             MeasuredSize size,
             double? was,
             double? isNow,
@@ -88,20 +94,11 @@ public static class PlaceComparison
 
             double first = Variance(earlier, standardDeviation(before, earlier, false));
             double second = Variance(later, standardDeviation(now, later, other));
-            double detectable = factor * Math.Sqrt(first + second);
-            double y = scale.ToScale(earlier);
-            return new SizeChange
-            {
-                Size = size,
-                Before = earlier,
-                Now = later,
-                DetectableBelow = Math.Max(0, scale.FromScale(y - detectable)),
-                DetectableAbove = scale.FromScale(y + detectable),
-            };
+            return new SizeDifference(size, earlier, later, scale, Math.Sqrt(first + second));
 
             double Variance(double value, double sd)
             {
-                double own = scale.StandardDeviation(value, sd);
+                double own = scale.SpreadOf(value, sd);
                 double shared = scale.OfLogError(value, gainLog);
                 return (own * own) + (shared * shared);
             }

@@ -27,8 +27,20 @@ public sealed record SizeChange
     /// </summary>
     public double? DetectablePercent => PercentOf(Now < Before ? DetectableBelow : DetectableAbove);
 
+    /// <summary>
+    /// The smallest overall error rate at which the change still counts, 0 to 1, where it was judged together with other levels and looks
+    /// (<see cref="LevelComparison"/>); null where it was judged alone.
+    /// </summary>
+    public double? AdjustedProbability { get; init; }
+
+    /// <summary>What can be claimed.</summary>
+    public ChangeClaim Claim =>
+        Now < DetectableBelow ? ChangeClaim.RealFall
+        : Now > DetectableAbove ? ChangeClaim.RealRise
+        : ChangeClaim.CannotTell;
+
     /// <summary>Whether the change is larger than measurement alone would make it.</summary>
-    public bool IsDetectable => Now < DetectableBelow || Now > DetectableAbove;
+    public bool IsDetectable => Claim != ChangeClaim.CannotTell;
 
     private double? PercentOf(double value) => Before > 0 ? 100 * ((value / Before) - 1) : null;
 }

@@ -22,6 +22,20 @@ public readonly record struct WorkingScale(double Cv, double Floor)
     public double StandardDeviation(double size, double standardDeviation) =>
         Steepness * standardDeviation / Math.Sqrt(1 + (Steepness * size * Steepness * size));
 
+    /// <summary>
+    /// The standard deviation on this scale of a normal size with the standard deviation given, to second order: a logarithm has a longer
+    /// lower tail, and far out, where several levels are judged at once, that counts.
+    /// </summary>
+    public double SpreadOf(double size, double standardDeviation)
+    {
+        // For normal x: Var f(x) = (f1·s)² + (f2²/2 + f1·f3)·s⁴ with the derivatives f1 = k/√q, f2 = −k³x/q√q, f3 = k³(2k²x² − 1)/q²√q and
+        // q = 1 + k²x².
+        double first = StandardDeviation(size, standardDeviation);
+        double q = 1 + (Steepness * size * Steepness * size);
+        double second = ((q - 1) / (2 * q)) + (((2 * (q - 1)) - 1) / q);
+        return first * Math.Sqrt(Math.Max(0, 1 + (first * first * second)));
+    }
+
     /// <summary>The standard deviation on this scale of an error that multiplies the size, given as SD of its logarithm.</summary>
     public double OfLogError(double size, double logStandardDeviation) => StandardDeviation(size, size * logStandardDeviation);
 }

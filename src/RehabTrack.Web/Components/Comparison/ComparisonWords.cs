@@ -1,4 +1,6 @@
+using RehabTrack.Rechecks.Findings;
 using RehabTrack.Rechecks.Healing;
+using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Wording;
 
 namespace RehabTrack.Web.Components.Comparison;
@@ -6,6 +8,8 @@ namespace RehabTrack.Web.Components.Comparison;
 /// <summary>A change between two dates, in words.</summary>
 public static class ComparisonWords
 {
+    private const double Rounding = 1e-9;
+
     /// <summary>What was measured, as a heading: "Ligament area".</summary>
     public static string NameOf(MeasuredSize size) => Names.AsTitle(Names.Of(size));
 
@@ -50,6 +54,35 @@ public static class ComparisonWords
             Difference(change, rose ? change.DetectableAbove : change.DetectableBelow)
         );
     }
+
+    /// <summary>
+    /// How much a rise of the ligament area asks of a person: the lines stand in the settings, and no error holds them back. Null for every
+    /// other change.
+    /// </summary>
+    public static FindingSeverity? CautionOf(SizeChange change, TrendSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(change);
+        ArgumentNullException.ThrowIfNull(settings);
+        return change.Size != MeasuredSize.LigamentArea
+            || change.ChangePercent is not { } percent
+            || !IsOver(percent, settings.AmberLigamentRise)
+                ? null
+            : IsOver(percent, settings.RedLigamentRise) ? FindingSeverity.Red
+            : FindingSeverity.Amber;
+    }
+
+    /// <summary>That caution in words: "up by more than 10 %".</summary>
+    public static string Caution(FindingSeverity severity, TrendSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        double line = severity == FindingSeverity.Red ? settings.RedLigamentRise : settings.AmberLigamentRise;
+        return Text(ComparisonTexts.RiseOver, Figures.Percent(new Percent(100 * line)));
+    }
+
+    /// <summary>That several levels are judged together; null where there is one.</summary>
+    public static string? Together(int levels) => levels > 1 ? Text(ComparisonTexts.SeveralLevels, levels) : null;
+
+    private static bool IsOver(double percent, double share) => percent > 100 * (share + Rounding);
 
     // A share changes in points: a percent of a percent would be misread.
     private static string Difference(SizeChange change, double value) =>

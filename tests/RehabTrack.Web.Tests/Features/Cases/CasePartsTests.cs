@@ -160,6 +160,7 @@ public sealed class CasePartsTests : IAsyncDisposable
                 .Add(one => one.Rung, rung)
                 .Add(one => one.Course, course)
                 .Add(one => one.Settings, analysis.Settings)
+                .Add(one => one.Tracks, analysis.Links.Tracks)
                 .Add(
                     one => one.Compared,
                     compare is { } other
@@ -206,6 +207,14 @@ public sealed class CasePartsTests : IAsyncDisposable
         Assert.Contains("0.50\u00a0cm²", table, StringComparison.Ordinal);
         Assert.Contains("down by more than the error", table, StringComparison.Ordinal);
         Assert.Equal("/alone", compared.Find("a.date[aria-current=true]").GetAttribute("href"));
+    }
+
+    [Fact]
+    public void A_chosen_place_is_judged_among_all_that_both_dates_read()
+    {
+        string together = Panel(Invented.Course(), 4, 22, compare: 1).Find(".reading-panel").TextContent;
+
+        Assert.Contains("5 levels are judged together here", together, StringComparison.Ordinal);
     }
 
     [Fact]
