@@ -29,6 +29,14 @@ internal static class DemoPages
         await visit.Page.Locator(".case-healing svg:visible").First.WaitForAsync();
     }
 
+    /// <summary>The page that changes a case.</summary>
+    public static async Task OpenCaseEditorAsync(Visit visit)
+    {
+        await OpenCaseAsync(visit, "Quillon");
+        await visit.OpenAsync(new Uri(visit.Page.Url).AbsolutePath + "/edit");
+        await visit.Page.Locator("#onset").WaitForAsync();
+    }
+
     /// <summary>The case page with the ground of its verdict open.</summary>
     public static async Task OpenGroundAsync(Visit visit)
     {

@@ -17,6 +17,7 @@ public static class PageList
         new("horse-new", Vet, visit => visit.OpenAsync("/horses/new")),
         new("horse-edit", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Quillon", "/edit")),
         new("case-new", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Quillon", "/cases/new")),
+        new("case-edit", Vet, DemoPages.OpenCaseEditorAsync),
         new("case", Vet, visit => DemoPages.OpenCaseAsync(visit, "Quillon")),
         new("case-setback", Vet, visit => DemoPages.OpenCaseAsync(visit, "Pepperwick")),
         new("case-why", Vet, DemoPages.OpenGroundAsync),

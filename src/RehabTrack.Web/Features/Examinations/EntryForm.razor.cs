@@ -323,6 +323,9 @@ public sealed partial class EntryForm
     private static HeaderField[] Points { get; } =
     [HeaderField.Origin, HeaderField.Division, HeaderField.MedialInsertion, HeaderField.LateralInsertion];
 
+    // Said once, beside the first of them.
+    private static string? HelpOf(HeaderField point) => point == HeaderField.Origin ? ExaminationPage.FixedPointHelp : null;
+
     private string? ErrorOf(HeaderField field) =>
         Reading.HeaderProblems.Where(problem => problem.Field == field && WorksheetFields.Of(field) != _halfTyped).ToArray()
             is { Length: > 0 } problems
