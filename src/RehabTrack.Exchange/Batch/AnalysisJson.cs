@@ -74,22 +74,8 @@ public static class AnalysisJson
 
     /// <summary>The word of an enum member in the output: its name in lower case, words joined by hyphens.</summary>
     /// <param name="member">The member.</param>
-    public static string WordOf(Enum member)
-    {
-        ArgumentNullException.ThrowIfNull(member);
-        StringBuilder word = new();
-        foreach (char letter in member.ToString())
-        {
-            if (char.IsUpper(letter) && word.Length > 0)
-            {
-                word.Append('-');
-            }
-
-            word.Append(char.ToLowerInvariant(letter));
-        }
-
-        return word.ToString();
-    }
+    public static string WordOf<T>(T member)
+        where T : struct, Enum => Words<T>.Of(member);
 
     private static void WriteExamination(Utf8JsonWriter json, ExaminationBurden burden, Examination examination)
     {
@@ -130,21 +116,30 @@ public static class AnalysisJson
         json.WriteStartArray("readings");
         foreach (TrackStep step in track.Steps)
         {
-            foreach (
-                (int row, Reading reading) in step.Place.Readings.Select(reading => (RowOf(reading), reading)).OrderBy(pair => pair.Item1)
-            )
+            if (step.Place.Readings is [var only])
             {
-                json.WriteStartObject();
-                json.WriteNumber("row", row);
-                Date(json, "examinationDate", step.Date);
-                Number(json, "levelCm", reading.Level.Value);
-                Number(json, "linkProbability", step.LinkProbability);
-                json.WriteBoolean("uncertain", step.Uncertain);
-                json.WriteEndObject();
+                WriteReading(json, step, only);
+                continue;
+            }
+
+            foreach (Reading reading in step.Place.Readings.OrderBy(RowOf))
+            {
+                WriteReading(json, step, reading);
             }
         }
 
         json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void WriteReading(Utf8JsonWriter json, TrackStep step, Reading reading)
+    {
+        json.WriteStartObject();
+        json.WriteNumber("row", RowOf(reading));
+        Date(json, "examinationDate", step.Date);
+        Number(json, "levelCm", reading.Level.Value);
+        Number(json, "linkProbability", step.LinkProbability);
+        json.WriteBoolean("uncertain", step.Uncertain);
         json.WriteEndObject();
     }
 
@@ -237,10 +232,45 @@ public static class AnalysisJson
         }
     }
 
-    private static void Date(Utf8JsonWriter json, string name, DateOnly? date) =>
-        json.WriteString(name, date?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+    private static void Date(Utf8JsonWriter json, string name, DateOnly? date)
+    {
+        if (date is not { } day)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        Span<char> text = stackalloc char[10];
+        day.TryFormat(text, out int written, "yyyy-MM-dd", CultureInfo.InvariantCulture);
+        json.WriteString(name, text[..written]);
+    }
 
     private static string? NullWhenEmpty(string text) => text.Length == 0 ? null : text;
 
     private static bool Same(string left, string right) => string.Equals(left, right, StringComparison.Ordinal);
+
+    /// <summary>The words of an enumeration, made once.</summary>
+    private static class Words<T>
+        where T : struct, Enum
+    {
+        private static readonly Dictionary<T, string> ByMember = Enum.GetValues<T>().Distinct().ToDictionary(member => member, Made);
+
+        public static string Of(T member) => ByMember[member];
+
+        private static string Made(T member)
+        {
+            StringBuilder word = new();
+            foreach (char letter in member.ToString())
+            {
+                if (char.IsUpper(letter) && word.Length > 0)
+                {
+                    word.Append('-');
+                }
+
+                word.Append(char.ToLowerInvariant(letter));
+            }
+
+            return word.ToString();
+        }
+    }
 }

@@ -11,12 +11,15 @@ using RehabTrack.Rechecks.Quantities;
 namespace RehabTrack.Exchange.Batch;
 
 /// <summary>
-/// Analyses every case of a canonical sheet of any size in bounded memory: rows are divided over files by case, each part is assembled
-/// and analysed on its own, and the pieces are merged in the order of the cases' labels. The clock is never read.
+/// Analyses every case of a canonical sheet of any size in bounded memory: rows are read once and divided over files by case, each part
+/// is assembled and analysed on its own, several at a time, and the pieces are merged in the order of the cases' labels. The output does
+/// not depend on how many are at work. The clock is never read.
 /// </summary>
 public sealed class BatchAnalysis
 {
     private static readonly JsonWriterOptions Written = new() { Indented = false, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private const int RowsOfABatch = 512;
+    private const long BytesAtOnce = 100_000_000;
     private static readonly IComparer<string> ByRow = Comparer<string>.Create((left, right) => RowOf(left).CompareTo(RowOf(right)));
 
     private readonly BatchOptions _options;
@@ -73,10 +76,19 @@ public sealed class BatchAnalysis
         }
 
         DateOnly? asOf = _options.AsOf ?? _latest;
-        for (int part = 0; part < spill.Parts; part++)
+        foreach (
+            PartOutcome part in InOrder.Select(
+                Enumerable.Range(0, spill.Parts),
+                (int)Math.Clamp(BytesAtOnce * spill.Parts / Math.Max(1, inspection.Bytes), 1, AtOnce),
+                part => AnalysePart(spill, part, asOf ?? default, cancellation)
+            )
+        )
         {
-            AnalysePart(spill, part, asOf ?? default, cancellation);
-            spill.Delete(part);
+            _cases += part.Cases;
+            _accepted += part.Accepted;
+            _rejected += part.Rejected;
+            _caseFiles.Add(part.CaseFile);
+            _rejectedFiles.Add(part.RejectedFile);
         }
 
         WriteOutput(output, asOf, cancellation);
@@ -92,6 +104,9 @@ public sealed class BatchAnalysis
         };
     }
 
+    // One more than compute, so that the next piece is at hand when one is done.
+    private int AtOnce => Math.Clamp(_options.Degree, 1, 64) + 1;
+
     /// <summary>First pass: what is wrong with a row by itself, the latest date, and the right rows to their parts.</summary>
     private Problem? Divide(
         Stream input,
@@ -102,35 +117,30 @@ public sealed class BatchAnalysis
         CancellationToken cancellation
     )
     {
-        List<RejectedRow> rejected = [];
-        List<SheetCaution> cautions = [];
-        RowParser parser = new(null, rejected, cautions);
         using SheetRecordReader reader = SheetRecordReader.Open(input, format);
-        using BinaryWriter rejectedFile = OpenRejected();
-        while (reader.Read())
+        string path = PathOf("rejected");
+        _rejectedFiles.Add(path);
+        using BinaryWriter rejectedFile = FragmentFile.Create(path);
+        foreach (
+            (List<SheetRow> rows, List<RejectedRow> rejected) in InOrder.Select(
+                Batches(reader, shape.HeadingRow, cancellation),
+                AtOnce,
+                batch => Parse(batch, plan)
+            )
+        )
         {
-            cancellation.ThrowIfCancellationRequested();
-            if (reader.Record.Row <= shape.HeadingRow)
+            _rejected += WriteRejected(rejectedFile, rejected);
+            foreach (SheetRow row in rows)
             {
-                continue;
-            }
-
-            _rows++;
-            SheetRow? row = parser.Parse(reader.Record, plan);
-            cautions.Clear();
-            if (row is null)
-            {
-                WriteRejected(rejectedFile, rejected);
-                rejected.Clear();
-            }
-            else if (row.Date > _options.AsOf)
-            {
-                _afterAsOf++;
-            }
-            else
-            {
-                _latest = row.Date > _latest || _latest is null ? row.Date : _latest;
-                spill.Add(reader.Record, plan, row.Case);
+                if (row.Date > _options.AsOf)
+                {
+                    _afterAsOf++;
+                }
+                else
+                {
+                    _latest = row.Date > _latest || _latest is null ? row.Date : _latest;
+                    spill.Add(row);
+                }
             }
         }
 
@@ -138,34 +148,80 @@ public sealed class BatchAnalysis
         return reader.Problem;
     }
 
-    /// <summary>Second pass over a part: rows to cases, cases to analyses, in the order of their labels.</summary>
-    private void AnalysePart(RowSpill spill, int part, DateOnly asOf, CancellationToken cancellation)
+    private IEnumerable<List<SheetRecord>> Batches(SheetRecordReader reader, int headingRow, CancellationToken cancellation)
     {
-        Dictionary<string, CaseRows> byLabel = ReadPart(spill, part);
-        string path = Path.Combine(_options.SpillFolder, string.Create(CultureInfo.InvariantCulture, $"cases-{part}"));
-        using BinaryWriter caseFile = FragmentFile.Create(path);
-        _caseFiles.Add(path);
-        List<RejectedRow> rejected = [];
-        IEnumerable<(CaseAssembly Assembly, byte[]? Json)> analysed = byLabel
-            .OrderBy(pair => pair.Key, StringComparer.Ordinal)
-            .AsParallel()
-            .AsOrdered()
-            .WithDegreeOfParallelism(Math.Clamp(_options.Degree, 1, 64))
-            .WithCancellation(cancellation)
-            .Select(pair => AnalyseCase(pair.Key, pair.Value, asOf));
-        foreach ((CaseAssembly assembly, byte[]? json) in analysed)
+        List<SheetRecord> batch = new(RowsOfABatch);
+        while (reader.Read())
         {
-            rejected.AddRange(assembly.Rejected);
-            if (assembly.Case is { } file && json is not null)
+            if (reader.Record.Row <= headingRow)
             {
-                _cases++;
-                _accepted += file.Course.Examinations.Sum(examination => examination.Readings.Count);
-                FragmentFile.Write(caseFile, file.Label, json);
+                continue;
+            }
+
+            _rows++;
+            batch.Add(reader.Record);
+            if (batch.Count == RowsOfABatch)
+            {
+                cancellation.ThrowIfCancellationRequested();
+                yield return batch;
+                batch = new List<SheetRecord>(RowsOfABatch);
             }
         }
 
-        using BinaryWriter rejectedFile = OpenRejected();
-        WriteRejected(rejectedFile, rejected.OrderBy(row => row.Row));
+        yield return batch;
+    }
+
+    private static (List<SheetRow> Rows, List<RejectedRow> Rejected) Parse(List<SheetRecord> batch, RowPlan plan)
+    {
+        List<SheetRow> rows = new(batch.Count);
+        List<RejectedRow> rejected = [];
+        RowParser parser = new(null, rejected, []);
+        foreach (SheetRecord record in batch)
+        {
+            if (parser.Parse(record, plan) is { } row)
+            {
+                rows.Add(row);
+            }
+        }
+
+        return (rows, rejected);
+    }
+
+    /// <summary>Second pass over a part: rows to cases, cases to analyses, in the order of their labels.</summary>
+    private PartOutcome AnalysePart(RowSpill spill, int part, DateOnly asOf, CancellationToken cancellation)
+    {
+        PartOutcome outcome = new()
+        {
+            CaseFile = PathOf(string.Create(CultureInfo.InvariantCulture, $"cases-{part}")),
+            RejectedFile = PathOf(string.Create(CultureInfo.InvariantCulture, $"rejected-{part}")),
+        };
+        Dictionary<string, CaseRows> byLabel = ReadPart(spill, part);
+        List<RejectedRow> rejected = [];
+        ArrayBufferWriter<byte> buffer = new(64 * 1024);
+        using Utf8JsonWriter json = new(buffer, Written);
+        using BinaryWriter caseFile = FragmentFile.Create(outcome.CaseFile);
+        foreach (string label in byLabel.Keys.Order(StringComparer.Ordinal))
+        {
+            cancellation.ThrowIfCancellationRequested();
+            CaseAssembly assembly = byLabel[label].Assemble(label);
+            rejected.AddRange(assembly.Rejected);
+            if (assembly.Case is { } file)
+            {
+                CaseAnalysis analysis = CaseAnalyser.Analyse(file.Course, [], _options.Settings, asOf);
+                buffer.ResetWrittenCount();
+                json.Reset();
+                AnalysisJson.WriteCase(json, file, analysis, _options.Words);
+                json.Flush();
+                FragmentFile.Write(caseFile, file.Label, buffer.WrittenSpan);
+                outcome.Cases++;
+                outcome.Accepted += file.Course.Examinations.Sum(examination => examination.Readings.Count);
+            }
+        }
+
+        using BinaryWriter rejectedFile = FragmentFile.Create(outcome.RejectedFile);
+        outcome.Rejected = WriteRejected(rejectedFile, rejected.OrderBy(row => row.Row));
+        spill.Delete(part);
+        return outcome;
     }
 
     private static Dictionary<string, CaseRows> ReadPart(RowSpill spill, int part)
@@ -177,12 +233,9 @@ public sealed class BatchAnalysis
                 StringComparer.Ordinal
             )
         );
-        RowParser parser = new(null, [], []);
         Dictionary<string, CaseRows> byLabel = new(StringComparer.Ordinal);
-        foreach (SheetRecord record in spill.Read(part))
+        foreach (SheetRow row in spill.Read(part, plan))
         {
-            SheetRow row =
-                parser.Parse(record, plan) ?? throw new InvalidOperationException("A row that was right is wrong on the second reading.");
             if (!byLabel.TryGetValue(row.Case, out CaseRows? rows))
             {
                 byLabel.Add(row.Case, rows = new CaseRows());
@@ -194,38 +247,17 @@ public sealed class BatchAnalysis
         return byLabel;
     }
 
-    private (CaseAssembly Assembly, byte[]? Json) AnalyseCase(string label, CaseRows rows, DateOnly asOf)
+    private string PathOf(string name) => Path.Combine(_options.SpillFolder, name);
+
+    /// <summary>Writes problems ordered by row, and tells of how many rows they speak.</summary>
+    private int WriteRejected(BinaryWriter file, IEnumerable<RejectedRow> rejected)
     {
-        CaseAssembly assembly = rows.Assemble(label);
-        if (assembly.Case is not { } file)
-        {
-            return (assembly, null);
-        }
-
-        CaseAnalysis analysis = CaseAnalyser.Analyse(file.Course, [], _options.Settings, asOf);
-        ArrayBufferWriter<byte> buffer = new(8 * 1024);
-        using (Utf8JsonWriter json = new(buffer, Written))
-        {
-            AnalysisJson.WriteCase(json, file, analysis, _options.Words);
-        }
-
-        return (assembly, buffer.WrittenSpan.ToArray());
-    }
-
-    private BinaryWriter OpenRejected()
-    {
-        string path = Path.Combine(_options.SpillFolder, string.Create(CultureInfo.InvariantCulture, $"rejected-{_rejectedFiles.Count}"));
-        _rejectedFiles.Add(path);
-        return FragmentFile.Create(path);
-    }
-
-    private void WriteRejected(BinaryWriter file, IEnumerable<RejectedRow> rejected)
-    {
+        int rows = 0;
         int last = 0;
         ArrayBufferWriter<byte> buffer = new(512);
         foreach (RejectedRow row in rejected)
         {
-            _rejected += row.Row == last ? 0 : 1;
+            rows += row.Row == last ? 0 : 1;
             last = row.Row;
             buffer.ResetWrittenCount();
             using (Utf8JsonWriter json = new(buffer, Written))
@@ -241,6 +273,8 @@ public sealed class BatchAnalysis
 
             FragmentFile.Write(file, row.Row.ToString(CultureInfo.InvariantCulture), buffer.WrittenSpan);
         }
+
+        return rows;
     }
 
     private void WriteOutput(Stream output, DateOnly? asOf, CancellationToken cancellation)
@@ -280,13 +314,18 @@ public sealed class BatchAnalysis
         json.WriteEndObject();
     }
 
-    private static void WriteArray(Utf8JsonWriter json, string name, IEnumerable<byte[]> pieces, CancellationToken cancellation)
+    private static void WriteArray(
+        Utf8JsonWriter json,
+        string name,
+        IEnumerable<ReadOnlyMemory<byte>> pieces,
+        CancellationToken cancellation
+    )
     {
         json.WriteStartArray(name);
-        foreach (byte[] piece in pieces)
+        foreach (ReadOnlyMemory<byte> piece in pieces)
         {
             cancellation.ThrowIfCancellationRequested();
-            json.WriteRawValue(piece, skipInputValidation: true);
+            json.WriteRawValue(piece.Span, skipInputValidation: true);
             if (json.BytesPending > 64 * 1024)
             {
                 json.Flush();
@@ -297,6 +336,20 @@ public sealed class BatchAnalysis
     }
 
     private static int RowOf(string key) => int.Parse(key, NumberStyles.None, CultureInfo.InvariantCulture);
+
+    /// <summary>What became of a part.</summary>
+    private sealed class PartOutcome
+    {
+        public required string CaseFile { get; init; }
+
+        public required string RejectedFile { get; init; }
+
+        public int Cases { get; set; }
+
+        public int Accepted { get; set; }
+
+        public int Rejected { get; set; }
+    }
 
     /// <summary>The rows of a case; of a case beyond the limit only what its refusal needs.</summary>
     private sealed class CaseRows

@@ -15,8 +15,8 @@ internal static class FragmentFile
         writer.Write(bytes);
     }
 
-    /// <summary>The pieces of all files in the order of their keys.</summary>
-    public static IEnumerable<byte[]> Merge(IReadOnlyList<string> paths, IComparer<string> order)
+    /// <summary>The pieces of all files in the order of their keys; each is good until the next one is asked for.</summary>
+    public static IEnumerable<ReadOnlyMemory<byte>> Merge(IReadOnlyList<string> paths, IComparer<string> order)
     {
         List<Source> open = [];
         try
@@ -58,21 +58,31 @@ internal static class FragmentFile
             Encoding.UTF8
         );
 
+        private readonly long _length = new FileInfo(path).Length;
+        private byte[] _bytes = [];
+        private int _count;
+
         public int File { get; } = file;
 
         public string Key { get; private set; } = "";
 
-        public byte[] Bytes { get; private set; } = [];
+        public ReadOnlyMemory<byte> Bytes => _bytes.AsMemory(0, _count);
 
         public bool Advance()
         {
-            if (_reader.BaseStream.Position >= _reader.BaseStream.Length)
+            if (_reader.BaseStream.Position >= _length)
             {
                 return false;
             }
 
             Key = _reader.ReadString();
-            Bytes = _reader.ReadBytes(_reader.ReadInt32());
+            _count = _reader.ReadInt32();
+            if (_bytes.Length < _count)
+            {
+                _bytes = new byte[_count + (_count / 2)];
+            }
+
+            _reader.BaseStream.ReadExactly(_bytes, 0, _count);
             return true;
         }
 

@@ -1,40 +1,39 @@
 using System.Text;
 using RehabTrack.Exchange.Rows;
-using RehabTrack.Exchange.Sheets;
 
 namespace RehabTrack.Exchange.Batch;
 
 /// <summary>
-/// Rows on disk, divided by a hash of the case's label, so that all rows of a case lie in one part and each part fits in memory.
+/// Read rows on disk, divided by a hash of the case's label, so that all rows of a case lie in one part and several parts at a time fit in
+/// memory.
 /// </summary>
 internal sealed class RowSpill : IDisposable
 {
-    private const long BytesOfAPart = 4_000_000;
+    private const long BytesOfAPart = 1_000_000;
     private const int MostParts = 192;
     private readonly BinaryWriter?[] _writers;
+    private readonly SheetRow?[] _last;
     private readonly string _folder;
 
     public RowSpill(string folder, long fileBytes)
     {
         _folder = folder;
         _writers = new BinaryWriter?[(int)Math.Clamp(fileBytes / BytesOfAPart, 1, MostParts)];
+        _last = new SheetRow?[_writers.Length];
     }
 
     public int Parts => _writers.Length;
 
-    /// <summary>Keeps the cells of a row, in the order of the canonical columns.</summary>
-    public void Add(SheetRecord record, RowPlan plan, string label)
+    /// <summary>Keeps a row.</summary>
+    public void Add(SheetRow row)
     {
-        int part = (int)(Hash(label) % (uint)Parts);
+        int part = (int)(Hash(row.Case) % (uint)Parts);
         BinaryWriter writer = _writers[part] ??= new BinaryWriter(
             new FileStream(PathOf(part), FileMode.CreateNew, FileAccess.Write, FileShare.None, 16 * 1024),
             Encoding.UTF8
         );
-        writer.Write(record.Row);
-        for (int column = 0; column < SheetColumns.All.Count; column++)
-        {
-            writer.Write(plan.SourceAt(column)?.Cell is { } cell ? record.CellAt(cell) : "");
-        }
+        RowFile.Write(writer, row, _last[part]);
+        _last[part] = row;
     }
 
     /// <summary>Ends writing, so that the parts can be read.</summary>
@@ -44,10 +43,14 @@ internal sealed class RowSpill : IDisposable
         {
             writer?.Dispose();
         }
+
+        Array.Clear(_last);
     }
 
     /// <summary>The rows of a part, in the order they were added.</summary>
-    public IEnumerable<SheetRecord> Read(int part)
+    /// <param name="part">The part.</param>
+    /// <param name="plan">The plan that they are said to come from.</param>
+    public IEnumerable<SheetRow> Read(int part, RowPlan plan)
     {
         if (_writers[part] is null)
         {
@@ -56,16 +59,12 @@ internal sealed class RowSpill : IDisposable
 
         using FileStream stream = new(PathOf(part), FileMode.Open, FileAccess.Read, FileShare.Read, 64 * 1024);
         using BinaryReader reader = new(stream, Encoding.UTF8);
-        while (stream.Position < stream.Length)
+        long length = stream.Length;
+        SheetRow? last = null;
+        while (stream.Position < length)
         {
-            int row = reader.ReadInt32();
-            string[] cells = new string[SheetColumns.All.Count];
-            for (int column = 0; column < cells.Length; column++)
-            {
-                cells[column] = reader.ReadString();
-            }
-
-            yield return new SheetRecord(row, cells);
+            last = RowFile.Read(reader, last, plan);
+            yield return last;
         }
     }
 

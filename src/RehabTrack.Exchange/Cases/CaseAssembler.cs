@@ -202,7 +202,9 @@ public static class CaseAssembler
         }
 
         private static string? LevelOf(SheetRow row, FixedPointKind kind) =>
-            row.FixedPoints.Where(point => point.Kind == kind).Select(point => Text(point.Level.Value)).FirstOrDefault();
+            row.FixedPoints.Count == 0
+                ? null
+                : row.FixedPoints.Where(point => point.Kind == kind).Select(point => Text(point.Level.Value)).FirstOrDefault();
 
         private IEnumerable<IGrouping<(DateOnly Date, string Name), SheetRow>> ByVisit() =>
             _rows.GroupBy(row => (row.Date, FoldedText.Of(row.Examination ?? ""))).ToList();
@@ -210,6 +212,11 @@ public static class CaseAssembler
         /// <summary>Rows without a name belong to the one named examination of their date; where two are named they cannot be told.</summary>
         private void NameExaminations()
         {
+            if (_rows.TrueForAll(row => row.Examination is null))
+            {
+                return;
+            }
+
             foreach (IGrouping<DateOnly, SheetRow> date in _rows.GroupBy(row => row.Date).ToList())
             {
                 string[] names = [.. date.Select(row => row.Examination).OfType<string>().DistinctBy(FoldedText.Of)];
@@ -254,6 +261,12 @@ public static class CaseAssembler
         /// <summary>The lesions of one level share one ligament area: together they cannot be larger than it.</summary>
         private void DropLesionsBeyondLigament()
         {
+            // Without names no level has two lesions.
+            if (_rows.TrueForAll(row => row.Reading.Lesion is null))
+            {
+                return;
+            }
+
             foreach (
                 IGrouping<ReadingKey, SheetRow> place in _rows
                     .GroupBy(row => ReadingKey.Of(row) with { Lesion = "" })
@@ -277,18 +290,45 @@ public static class CaseAssembler
         }
 
         /// <summary>One spelling for each name of a lesion or measurer, so that "Core" and "core" stay one.</summary>
-        private Dictionary<string, string> Spellings() =>
-            _rows
-                .SelectMany(row => new[] { row.Reading.Lesion, row.Reading.Measurer, row.Reading.Repeat })
-                .OfType<string>()
-                .Distinct(StringComparer.Ordinal)
-                .GroupBy(FoldedText.Of, StringComparer.Ordinal)
-                .ToDictionary(group => group.Key, group => group.Min(StringComparer.Ordinal)!, StringComparer.Ordinal);
+        private Dictionary<string, string> Spellings()
+        {
+            Dictionary<string, string> spelling = new(StringComparer.Ordinal);
+            foreach (SheetRow row in _rows)
+            {
+                Note(row.Reading.Lesion);
+                Note(row.Reading.Measurer);
+                Note(row.Reading.Repeat);
+            }
+
+            return spelling;
+
+            void Note(string? text)
+            {
+                if (text is null)
+                {
+                    return;
+                }
+
+                string folded = FoldedText.Of(text);
+                if (!spelling.TryGetValue(folded, out string? kept) || string.CompareOrdinal(text, kept) < 0)
+                {
+                    spelling[folded] = text;
+                }
+            }
+        }
 
         private static ReadingDraft Respelled(ReadingDraft draft, Dictionary<string, string> spelling)
         {
             string? One(string? text) => text is null ? null : spelling[FoldedText.Of(text)];
-            return draft with { Lesion = One(draft.Lesion), Measurer = One(draft.Measurer), Repeat = One(draft.Repeat) };
+            (string? lesion, string? measurer, string? repeat) = (One(draft.Lesion), One(draft.Measurer), One(draft.Repeat));
+            return (lesion, measurer, repeat) == (draft.Lesion, draft.Measurer, draft.Repeat)
+                ? draft
+                : draft with
+                {
+                    Lesion = lesion,
+                    Measurer = measurer,
+                    Repeat = repeat,
+                };
         }
 
         private void Cautions(Limb limb, Landmark? landmark, DateOnly? onset, string? chip)
@@ -332,20 +372,27 @@ public static class CaseAssembler
 
         private T? AgreeMember<T>(string column, string code, Func<SheetRow, T?> value, CodeTable<T> codes)
             where T : struct, Enum =>
-            Agree(column, code, row => value(row) is { } member ? codes.CodeOf(member) : null, text => text) is { } winner
+            AllSay(_rows, value, out T? said) ? said
+            : Agree(column, code, row => value(row) is { } member ? codes.CodeOf(member) : null, text => text) is { } winner
                 ? codes.Find(winner)
-                : null;
+            : null;
 
         private DateOnly? AgreeDate(string column, Func<SheetRow, DateOnly?> value) =>
-            Agree(column, "case-disagrees", row => value(row) is { } date ? Text(date) : null, text => text) is { } winner
+            AllSay(_rows, value, out DateOnly? said) ? said
+            : Agree(column, "case-disagrees", row => value(row) is { } date ? Text(date) : null, text => text) is { } winner
                 ? DateOnly.ParseExact(winner, "yyyy-MM-dd", CultureInfo.InvariantCulture)
-                : null;
+            : null;
 
         private string? Agree(string column, string code, Func<SheetRow, string?> value, Func<string, string> fold) =>
             Agree(_rows, column, code, value, fold);
 
         private void AgreeWithinVisits(string column, string code, Func<SheetRow, string?> value)
         {
+            if (AllSay(_rows, value, out _))
+            {
+                return;
+            }
+
             foreach (IGrouping<(DateOnly Date, string Name), SheetRow> visit in ByVisit())
             {
                 Agree([.. visit], column, code, value, FoldedText.Of);
@@ -354,6 +401,11 @@ public static class CaseAssembler
 
         private string? Agree(List<SheetRow> rows, string column, string code, Func<SheetRow, string?> value, Func<string, string> fold)
         {
+            if (AllSay(rows, value, out string? said))
+            {
+                return said;
+            }
+
             var stated = rows.Where(row => value(row) is not null)
                 .GroupBy(row => fold(value(row)!), StringComparer.Ordinal)
                 .OrderByDescending(group => group.Count())
@@ -368,6 +420,29 @@ public static class CaseAssembler
             string winner = stated[0].Select(row => value(row)!).Min(StringComparer.Ordinal)!;
             Drop(stated.Skip(1).SelectMany(group => group), column, code, row => value(row)!, row => [value(row)!, winner]);
             return winner;
+        }
+
+        /// <summary>Whether no row says anything else than the others that say anything, as nearly always; then what they say.</summary>
+        private static bool AllSay<T>(List<SheetRow> rows, Func<SheetRow, T?> value, out T? said)
+        {
+            said = default;
+            foreach (SheetRow row in rows)
+            {
+                T? own = value(row);
+                if (own is null)
+                {
+                    continue;
+                }
+
+                if (said is not null && !EqualityComparer<T>.Default.Equals(own, said))
+                {
+                    return false;
+                }
+
+                said = own;
+            }
+
+            return true;
         }
 
         private void Drop(

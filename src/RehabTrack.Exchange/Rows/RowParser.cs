@@ -10,6 +10,7 @@ namespace RehabTrack.Exchange.Rows;
 public sealed class RowParser
 {
     private static readonly ReferenceTable Limits = ReferenceTable.Load("limits");
+    private static readonly FixedPointKind[] FixedPointKinds = Enum.GetValues<FixedPointKind>();
     private static readonly int LongestName = (int)Limits["longestName"];
     private static readonly int LongestNote = (int)Limits["longestNote"];
 
@@ -126,30 +127,41 @@ public sealed class RowParser
             Repeat = Text(ReadingFields.Repeat, LongestName),
             Note = Text(ReadingFields.Note, LongestNote),
         };
+        RejectReading(ReadingRules.Check(draft), before);
+        return draft;
+    }
+
+    private void RejectReading(IReadOnlyList<Problem> problems, int before)
+    {
+        if (problems.Count == 0)
+        {
+            return;
+        }
+
         HashSet<string> named = [.. _rejected.Skip(before).Select(rejection => rejection.Problem.Field)];
         // A cell that could not be read has its own message: a second one that calls it missing would mislead.
         Reject(
-            ReadingRules
-                .Check(draft)
-                .Where(problem =>
-                    !named.Contains(problem.Field)
-                    && !(
-                        string.Equals(problem.Code, "no-measurement", StringComparison.Ordinal) && named.Overlaps(SheetColumns.Measurements)
-                    )
-                )
+            problems.Where(problem =>
+                !named.Contains(problem.Field)
+                && !(string.Equals(problem.Code, "no-measurement", StringComparison.Ordinal) && named.Overlaps(SheetColumns.Measurements))
+            )
         );
-        return draft;
     }
 
     private IReadOnlyList<FixedPoint> FixedPoints()
     {
-        List<FixedPoint> points = [];
-        foreach (FixedPointKind kind in Enum.GetValues<FixedPointKind>())
+        List<FixedPoint>? points = null;
+        foreach (FixedPointKind kind in FixedPointKinds)
         {
             if (Number(FixedPointRules.FieldOf(kind)) is { } level)
             {
-                points.Add(new FixedPoint(kind, new Centimetres(level)));
+                (points ??= []).Add(new FixedPoint(kind, new Centimetres(level)));
             }
+        }
+
+        if (points is null)
+        {
+            return [];
         }
 
         Reject(FixedPointRules.Check(points));

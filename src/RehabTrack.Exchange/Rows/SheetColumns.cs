@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Quantities;
 
@@ -59,9 +60,9 @@ public static class SheetColumns
         FixedPointRules.FieldOf(FixedPointKind.LateralInsertion),
     ];
 
-    private static readonly Dictionary<string, int> Indices = Names
+    private static readonly FrozenDictionary<string, int> Indices = Names
         .Index()
-        .ToDictionary(pair => pair.Item, pair => pair.Index, StringComparer.Ordinal);
+        .ToFrozenDictionary(pair => pair.Item, pair => pair.Index, StringComparer.Ordinal);
 
     private static readonly Dictionary<string, string> Folded = Names.ToDictionary(FoldedText.Of, name => name, StringComparer.Ordinal);
 

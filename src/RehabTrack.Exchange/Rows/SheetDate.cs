@@ -40,6 +40,12 @@ public static class SheetDate
     /// <param name="order">The order that the sheet uses.</param>
     public static DateOnly? Read(string text, DateOrder order)
     {
+        ArgumentNullException.ThrowIfNull(text);
+        if (ReadPlain(text) is { } plain)
+        {
+            return plain;
+        }
+
         if (DateOnly.TryParseExact(text, Iso, Reading, DateTimeStyles.None, out DateOnly date))
         {
             return date;
@@ -60,6 +66,19 @@ public static class SheetDate
             ? date
             : null;
     }
+
+    // Nearly every date of nearly every sheet; anything else about it is asked of the general reading.
+    private static DateOnly? ReadPlain(ReadOnlySpan<char> text) =>
+        text is [_, _, _, _, '-', _, _, '-', _, _]
+        && int.TryParse(text[..4], NumberStyles.None, CultureInfo.InvariantCulture, out int year)
+        && int.TryParse(text[5..7], NumberStyles.None, CultureInfo.InvariantCulture, out int month)
+        && int.TryParse(text[8..], NumberStyles.None, CultureInfo.InvariantCulture, out int day)
+        && year > 0
+        && month is >= 1 and <= 12
+        && day >= 1
+        && day <= DateTime.DaysInMonth(year, month)
+            ? new DateOnly(year, month, day)
+            : null;
 
     private static IEnumerable<string> Marks(string format) =>
         new[] { ".", "/", "-", ". " }.Select(mark => string.Format(CultureInfo.InvariantCulture, format, mark is "/" ? "'/'" : mark));

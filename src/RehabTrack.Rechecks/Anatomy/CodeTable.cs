@@ -8,6 +8,7 @@ namespace RehabTrack.Rechecks.Anatomy;
 public sealed class CodeTable<T>
     where T : struct, Enum
 {
+    private readonly Dictionary<string, T> _byCode = new(StringComparer.Ordinal);
     private readonly Dictionary<string, T> _byFolded = new(StringComparer.Ordinal);
     private readonly Dictionary<T, string> _byMember = [];
 
@@ -30,6 +31,7 @@ public sealed class CodeTable<T>
                 T member = Enum.Parse<T>(row.GetProperty("member").GetString()!);
                 string code = row.GetProperty("code").GetString()!;
                 table._byMember.Add(member, code);
+                table._byCode.Add(code, member);
                 table._byFolded.Add(FoldedText.Of(code), member);
             }
         }
@@ -39,7 +41,8 @@ public sealed class CodeTable<T>
 
     /// <summary>The member with this code, read without regard to case, with space, hyphen and underscore alike; null when there is none.</summary>
     /// <param name="text">The text of a cell or field.</param>
-    public T? Find(string text) => _byFolded.TryGetValue(FoldedText.Of(text), out T member) ? member : null;
+    public T? Find(string text) =>
+        _byCode.TryGetValue(text, out T member) || _byFolded.TryGetValue(FoldedText.Of(text), out member) ? member : null;
 
     /// <summary>The code of a member; empty for a member without code, such as <c>Unknown</c> and <c>None</c>.</summary>
     /// <param name="member">The member.</param>

@@ -10,6 +10,13 @@ namespace RehabTrack.Rechecks.Exams;
 public static class ReadingRules
 {
     private static readonly ReferenceTable Limits = ReferenceTable.Load("limits");
+    private static readonly double LowestLevelCm = Limits["lowestLevelCm"];
+    private static readonly double HighestLevelCm = Limits["highestLevelCm"];
+    private static readonly double LargestAreaCm2 = Limits["largestAreaCm2"];
+    private static readonly double LargestPercent = Limits["largestPercent"];
+    private static readonly double LargestThicknessCm = Limits["largestThicknessCm"];
+    private static readonly double LargestWidthCm = Limits["largestWidthCm"];
+    private static readonly double PercentTolerance = Limits["percentTolerance"];
 
     /// <summary>All that is wrong with a reading, in the order of its fields; empty when it can be kept.</summary>
     /// <param name="draft">The reading as entered.</param>
@@ -27,30 +34,16 @@ public static class ReadingRules
             problems.Add(new(ReadingFields.Level, "missing"));
         }
 
-        Between(problems, ReadingFields.Level, "level-out-of-range", draft.LevelCm, Limits["lowestLevelCm"], Limits["highestLevelCm"]);
-        Size(problems, ReadingFields.LigamentArea, "area", draft.LigamentAreaCm2, Limits["largestAreaCm2"], zeroAllowed: false);
-        Size(problems, ReadingFields.LesionArea, "area", draft.LesionAreaCm2, Limits["largestAreaCm2"], zeroAllowed: true);
+        Between(problems, ReadingFields.Level, "level-out-of-range", draft.LevelCm, LowestLevelCm, HighestLevelCm);
+        Size(problems, ReadingFields.LigamentArea, "area", draft.LigamentAreaCm2, LargestAreaCm2, zeroAllowed: false);
+        Size(problems, ReadingFields.LesionArea, "area", draft.LesionAreaCm2, LargestAreaCm2, zeroAllowed: true);
         LesionWithinLigament(problems, draft);
-        Between(problems, ReadingFields.LesionPercent, "percent-out-of-range", draft.LesionPercent, 0, Limits["largestPercent"]);
+        Between(problems, ReadingFields.LesionPercent, "percent-out-of-range", draft.LesionPercent, 0, LargestPercent);
         PercentFitsAreas(problems, draft);
-        Size(problems, ReadingFields.Thickness, "length", draft.ThicknessCm, Limits["largestThicknessCm"], zeroAllowed: false);
-        Size(problems, ReadingFields.Width, "length", draft.WidthCm, Limits["largestWidthCm"], zeroAllowed: false);
-        Size(
-            problems,
-            ReadingFields.OtherLimbLigamentArea,
-            "area",
-            draft.OtherLimbLigamentAreaCm2,
-            Limits["largestAreaCm2"],
-            zeroAllowed: false
-        );
-        Size(
-            problems,
-            ReadingFields.OtherLimbThickness,
-            "length",
-            draft.OtherLimbThicknessCm,
-            Limits["largestThicknessCm"],
-            zeroAllowed: false
-        );
+        Size(problems, ReadingFields.Thickness, "length", draft.ThicknessCm, LargestThicknessCm, zeroAllowed: false);
+        Size(problems, ReadingFields.Width, "length", draft.WidthCm, LargestWidthCm, zeroAllowed: false);
+        Size(problems, ReadingFields.OtherLimbLigamentArea, "area", draft.OtherLimbLigamentAreaCm2, LargestAreaCm2, zeroAllowed: false);
+        Size(problems, ReadingFields.OtherLimbThickness, "length", draft.OtherLimbThicknessCm, LargestThicknessCm, zeroAllowed: false);
         OnScale(problems, ReadingFields.EchogenicityGrade, draft.EchogenicityGrade, draft.EchogenicityScale);
         OnScale(problems, ReadingFields.FibreAlignmentGrade, draft.FibreAlignmentGrade, draft.FibreAlignmentScale);
         if (!draft.HasMeasurement)
@@ -139,7 +132,7 @@ public static class ReadingRules
         }
 
         double? computed = lesion == 0 ? 0 : 100 * lesion / draft.LigamentAreaCm2;
-        if (computed is { } share && double.IsFinite(share) && Math.Abs(share - percent) > Limits["percentTolerance"])
+        if (computed is { } share && double.IsFinite(share) && Math.Abs(share - percent) > PercentTolerance)
         {
             problems.Add(
                 new(

@@ -107,6 +107,12 @@ internal sealed class CaseGrid
                 continue;
             }
 
+            // One person throughout, as in most cases.
+            if (before is { Count: 1 } && step.Place.Readings is [{ Measurer: { } name }] && before.Contains(name.Trim()))
+            {
+                continue;
+            }
+
             HashSet<string> now = MeasurersOf(step.Place.Readings);
             if (now.Count == 0)
             {

@@ -28,7 +28,7 @@ public static class ComparisonFactors
     private static readonly ConcurrentDictionary<(LookFamily Family, int Rechecks, double Probability), double> Known = new();
 
     /// <summary>One comparison named beforehand: the two-sided 5 % point of the normal distribution, 1.96.</summary>
-    public static double Single => Normal.InvCDF(0, 1, (1 + Confidence) / 2);
+    public static double Single { get; } = Normal.InvCDF(0, 1, (1 + Confidence) / 2);
 
     /// <summary>Every recheck against the baseline (Dunnett 1955).</summary>
     /// <param name="rechecks">The number of rechecks so far, at least 1.</param>
@@ -55,7 +55,7 @@ public static class ComparisonFactors
         ArgumentOutOfRangeException.ThrowIfLessThan(rechecks, 1);
         return Known.GetOrAdd(
             (family, rechecks, probability),
-            _ => Brent.FindRoot(c => Within(family, rechecks, c) - (1 - probability), Negligible, Furthest, 1e-10)
+            static key => Brent.FindRoot(c => Within(key.Family, key.Rechecks, c) - (1 - key.Probability), Negligible, Furthest, 1e-10)
         );
     }
 

@@ -14,6 +14,9 @@ internal sealed class LesionGrid
     private readonly bool[] _inWindow;
     private readonly bool[] _hasLesion;
     private readonly IReadOnlyList<int>?[] _missed;
+    private readonly Dictionary<LinkPath, int[]> _paths;
+    private readonly (bool IsRead, VolumeFigure? Figure)[] _volumes;
+    private readonly Dictionary<(int Examination, int Track), double> _gradient = [];
 
     /// <param name="grid">The case.</param>
     /// <param name="lesion">The lesion; null for all lesions together.</param>
@@ -38,12 +41,20 @@ internal sealed class LesionGrid
         }
 
         _missed = new IReadOnlyList<int>?[grid.Examinations.Count];
-        _hasLesion =
-        [
-            .. Enumerable
-                .Range(0, grid.Tracks.Count)
-                .Select(t => Enumerable.Range(0, grid.Examinations.Count).Any(e => _cells[e, t].IsAbnormal)),
-        ];
+        _volumes = new (bool, VolumeFigure?)[grid.Examinations.Count];
+        _paths = Enumerable
+            .Range(0, grid.Tracks.Count)
+            .GroupBy(t => grid.Tracks[t].Path)
+            .ToDictionary(tracks => tracks.Key, tracks => tracks.ToArray());
+        _hasLesion = new bool[grid.Tracks.Count];
+        for (int e = 0; e < grid.Examinations.Count; e++)
+        {
+            for (int t = 0; t < grid.Tracks.Count; t++)
+            {
+                _hasLesion[t] |= _cells[e, t].IsAbnormal;
+            }
+        }
+
         Windows = [.. WindowsOf()];
         _inWindow = new bool[grid.Tracks.Count];
         foreach (int track in Windows.SelectMany(window => window))
@@ -72,8 +83,18 @@ internal sealed class LesionGrid
     /// </summary>
     public VolumeFigure? VolumeAt(int examination)
     {
+        if (!_volumes[examination].IsRead)
+        {
+            _volumes[examination] = (true, FindVolume(examination));
+        }
+
+        return _volumes[examination].Figure;
+    }
+
+    private VolumeFigure? FindVolume(int examination)
+    {
         double volume = 0;
-        Dictionary<(int Examination, int Track), double> gradient = [];
+        _gradient.Clear();
         double doubt = 0;
         bool any = false;
         bool lowerBound = false;
@@ -101,16 +122,14 @@ internal sealed class LesionGrid
                 double? read = _cells[examination, track].IsKnown ? _cells[examination, track].Area : null;
                 if (read is not null)
                 {
-                    HangsOn(examination, track, 1);
+                    HangsOn(examination, track, weight, 1);
                     doubt += weight * weight * DoubtOf(examination, window, track);
                 }
 
-                if ((read ?? Filled(examination, window, track, HangsOn)) is not { } area)
+                if ((read ?? Filled(examination, window, track, weight)) is not { } area)
                 {
                     return null;
                 }
-
-                void HangsOn(int e, int t, double slope) => gradient[(e, t)] = gradient.GetValueOrDefault((e, t)) + (weight * slope);
 
                 volume += weight * area;
                 lowerBound |= area > 0 && (i == 0 || i == window.Length - 1);
@@ -124,11 +143,13 @@ internal sealed class LesionGrid
             return null;
         }
 
-        double variance = gradient.Sum(term =>
+        double variance = 0;
+        foreach (((int e, int t), double slope) in _gradient)
         {
-            double error = term.Value * _cells[term.Key.Examination, term.Key.Track].StandardDeviation;
-            return error * error;
-        });
+            double error = slope * _cells[e, t].StandardDeviation;
+            variance += error * error;
+        }
+
         double gain = _case.Error.SharedGainLog * volume;
         return new VolumeFigure(volume, Math.Max(Math.Sqrt(variance + doubt + (gain * gain)), 1e-9), lowerBound);
     }
@@ -208,9 +229,8 @@ internal sealed class LesionGrid
 
     private IEnumerable<int[]> WindowsOf()
     {
-        foreach (LinkPath path in _case.Tracks.Select(track => track.Path).Distinct())
+        foreach (int[] tracks in _paths.Values)
         {
-            int[] tracks = TracksOfPath(path);
             int[] examinations = [.. _case.Compared.Where(e => Array.Exists(tracks, track => _cells[e, track].IsKnown))];
             int[] window = examinations.Length switch
             {
@@ -234,7 +254,7 @@ internal sealed class LesionGrid
         return first < 0 ? window : window[Math.Max(0, first - 1)..Math.Min(window.Length, last + 2)];
     }
 
-    private int[] TracksOfPath(LinkPath path) => [.. Enumerable.Range(0, _case.Tracks.Count).Where(t => _case.Tracks[t].Path == path)];
+    private int[] TracksOfPath(LinkPath path) => _paths[path];
 
     private double PositionOf(int[] window, int index) => _case.Tracks[window[index]].ConsensusLevel.Value;
 
@@ -250,11 +270,14 @@ internal sealed class LesionGrid
         );
     }
 
+    private void HangsOn(int examination, int track, double weight, double slope) =>
+        _gradient[(examination, track)] = _gradient.GetValueOrDefault((examination, track)) + (weight * slope);
+
     /// <summary>
     /// The area of a missed level: its nearest earlier area (else the nearest later) times the common change of the levels read at both.
-    /// Tells how it hangs on each reading, from which its error follows.
+    /// With a weight it notes how the volume hangs on each reading through that area, from which its error follows.
     /// </summary>
-    private double? Filled(int examination, int[] window, int track, Action<int, int, double>? hangsOn)
+    private double? Filled(int examination, int[] window, int track, double? weight)
     {
         if (NearestKnown(examination, track) is not { } source)
         {
@@ -262,16 +285,30 @@ internal sealed class LesionGrid
         }
 
         double area = _cells[source, track].Area;
-        int[] both = Array.FindAll(window, t => t != track && _cells[examination, t].IsKnown && _cells[source, t].IsKnown);
-        double then = both.Sum(t => _cells[source, t].Area);
-        double now = both.Sum(t => _cells[examination, t].Area);
+        double then = 0;
+        double now = 0;
+        foreach (int t in window)
+        {
+            if (IsReadAtBoth(t))
+            {
+                then += _cells[source, t].Area;
+                now += _cells[examination, t].Area;
+            }
+        }
+
         if (then > 0)
         {
-            hangsOn?.Invoke(source, track, now / then);
-            foreach (int t in both)
+            if (weight is { } filled)
             {
-                hangsOn?.Invoke(examination, t, area / then);
-                hangsOn?.Invoke(source, t, -area * now / (then * then));
+                HangsOn(source, track, filled, now / then);
+                foreach (int t in window)
+                {
+                    if (IsReadAtBoth(t))
+                    {
+                        HangsOn(examination, t, filled, area / then);
+                        HangsOn(source, t, filled, -area * now / (then * then));
+                    }
+                }
             }
 
             return area * now / then;
@@ -283,8 +320,14 @@ internal sealed class LesionGrid
             return null;
         }
 
-        hangsOn?.Invoke(source, track, 1);
+        if (weight is { } free)
+        {
+            HangsOn(source, track, free, 1);
+        }
+
         return 0;
+
+        bool IsReadAtBoth(int t) => t != track && _cells[examination, t].IsKnown && _cells[source, t].IsKnown;
     }
 
     // With the probability that a reading belongs elsewhere, the track's area is what its history says: the mean square of that error.
@@ -301,46 +344,50 @@ internal sealed class LesionGrid
 
     private int? NearestKnown(int examination, int track)
     {
-        int? earlier = LastWith(examination, e => _cells[e, track].IsKnown);
-        if (earlier is not null)
-        {
-            return earlier;
-        }
-
+        int? earlier = null;
         foreach (int e in _case.Compared)
         {
-            if (e > examination && _cells[e, track].IsKnown)
+            if (e < examination && _cells[e, track].IsKnown)
             {
-                return e;
+                earlier = e;
+            }
+            else if (e > examination && _cells[e, track].IsKnown)
+            {
+                return earlier ?? e;
             }
         }
 
-        return null;
+        return earlier;
     }
 
     // The latest earlier examination at which the track was read with a known area or shows lesion.
-    private int? LastKnown(int examination, int track) =>
-        LastWith(examination, e => _cells[e, track].IsAssessed || _cells[e, track].IsAbnormal);
+    private int? LastKnown(int examination, int track)
+    {
+        int? last = null;
+        foreach (int e in _case.Compared)
+        {
+            last = e < examination && (_cells[e, track].IsAssessed || _cells[e, track].IsAbnormal) ? e : last;
+        }
+
+        return last;
+    }
+
+    private int? LastBefore(int examination)
+    {
+        int? last = null;
+        foreach (int e in _case.Compared)
+        {
+            last = e < examination ? e : last;
+        }
+
+        return last;
+    }
 
     // The latest earlier reading of a track that showed lesion there; null when it did not, or when the track was met once, long ago.
     private int? FollowedLesionBefore(int examination, int track) =>
         LastKnown(examination, track) is { } last
         && _cells[last, track].IsAbnormal
-        && (_inWindow[track] || last == LastWith(examination, _ => true) || _cells[examination, track].IsRead)
+        && (_inWindow[track] || last == LastBefore(examination) || _cells[examination, track].IsRead)
             ? last
             : null;
-
-    private int? LastWith(int before, Func<int, bool> condition)
-    {
-        for (int i = _case.Compared.Count - 1; i >= 0; i--)
-        {
-            int e = _case.Compared[i];
-            if (e < before && condition(e))
-            {
-                return e;
-            }
-        }
-
-        return null;
-    }
 }

@@ -8,18 +8,18 @@ internal static class LesionReader
     /// <summary>One a lesion, ordered by part and name. A case of one lesion has the trend of the case.</summary>
     public static IReadOnlyList<LesionTrend> Read(CaseGrid grid, LesionGrid all, Trend whole, TrendReader reader)
     {
-        LesionKey[] keys = [.. KeysOf(grid)];
+        (LesionKey Key, LesionGrid Grid)[] shown =
+        [
+            .. KeysOf(grid).Select(key => (key, new LesionGrid(grid, key))).Where(lesion => Shows(grid, lesion.Item2)),
+        ];
         return
         [
-            .. keys.Select(key =>
-                {
-                    LesionGrid own = new(grid, key);
-                    return new LesionTrend(
-                        key.Name,
-                        PartOf(grid, keys.Length == 1 ? all : own, key.Path),
-                        keys.Length == 1 ? whole : reader.Read(own)
-                    );
-                })
+            .. shown
+                .Select(lesion => new LesionTrend(
+                    lesion.Key.Name,
+                    PartOf(grid, shown.Length == 1 ? all : lesion.Grid, lesion.Key.Path),
+                    shown.Length == 1 ? whole : reader.Read(lesion.Grid)
+                ))
                 .OrderBy(lesion => lesion.Part)
                 .ThenBy(lesion => lesion.Lesion, StringComparer.Ordinal),
         ];
@@ -30,14 +30,9 @@ internal static class LesionReader
             .Tracks.SelectMany(track => track.Steps.Select(step => (track.Path, step.Place)))
             .Where(pair => pair.Place.IsAbnormal)
             .SelectMany(pair => pair.Place.Readings.Select(reading => new LesionKey(reading.Lesion, pair.Path)))
-            .Distinct()
-            .Where(key => Shows(grid, key));
+            .Distinct();
 
-    private static bool Shows(CaseGrid grid, LesionKey key)
-    {
-        LesionGrid own = new(grid, key);
-        return Enumerable.Range(0, grid.Tracks.Count).Any(own.HasLesionEver);
-    }
+    private static bool Shows(CaseGrid grid, LesionGrid lesion) => Enumerable.Range(0, grid.Tracks.Count).Any(lesion.HasLesionEver);
 
     // The part of most places that show it; the more proximal on a tie.
     private static Part PartOf(CaseGrid grid, LesionGrid lesion, LinkPath path) =>

@@ -74,11 +74,18 @@ internal static class Projector
         double[] byDay = new double[furthest + 1];
         later = 0;
         double best = double.NegativeInfinity;
-        List<(double LogWeight, double HalfLife, double Floor, double LogStart)> fits = [];
+        Span<(double LogWeight, double HalfLife, double Floor, double LogStart)> fits =
+            stackalloc (double, double, double, double)[HalfLives * Floors];
+        double[] left = new double[days.Length];
         for (int i = 0; i < HalfLives; i++)
         {
             double z = HalfLifeSpread * ((2.0 * i / (HalfLives - 1)) - 1);
             double halfLife = MedianDays * Math.Exp(LogSd * z);
+            for (int k = 0; k < days.Length; k++)
+            {
+                left[k] = Math.Exp(-Math.Log(2) * days[k] / halfLife);
+            }
+
             for (int j = 0; j < Floors; j++)
             {
                 double floor = LargestFloor * j / (Floors - 1);
@@ -86,7 +93,7 @@ internal static class Projector
                 double square = 0;
                 for (int k = 0; k < days.Length; k++)
                 {
-                    double gap = sizes[k] - LogShape(days[k], halfLife, floor);
+                    double gap = sizes[k] - Math.Log(floor + ((1 - floor) * left[k]));
                     start += weights[k] * gap;
                     square += weights[k] * gap * gap;
                 }
@@ -94,7 +101,7 @@ internal static class Projector
                 start /= information;
                 double logWeight = -0.5 * ((z * z) + square - (information * start * start));
                 best = Math.Max(best, logWeight);
-                fits.Add((logWeight, halfLife, floor, start));
+                fits[(i * Floors) + j] = (logWeight, halfLife, floor, start);
             }
         }
 
@@ -104,11 +111,11 @@ internal static class Projector
             {
                 double z = StartSpread * ((2.0 * s / (Starts - 1)) - 1);
                 double weight = Math.Exp(logWeight - best - (0.5 * z * z));
-                double left = (Math.Exp(logTarget - start - (z * startSd)) - floor) / (1 - floor);
+                double share = (Math.Exp(logTarget - start - (z * startSd)) - floor) / (1 - floor);
                 double day =
-                    left <= 0 ? double.PositiveInfinity
-                    : left >= 1 ? 0
-                    : -halfLife * Math.Log2(left);
+                    share <= 0 ? double.PositiveInfinity
+                    : share >= 1 ? 0
+                    : -halfLife * Math.Log2(share);
                 if (day > furthest)
                 {
                     later += weight;
@@ -122,9 +129,6 @@ internal static class Projector
 
         return byDay;
     }
-
-    private static double LogShape(double day, double halfLife, double floor) =>
-        Math.Log(floor + ((1 - floor) * Math.Exp(-Math.Log(2) * day / halfLife)));
 
     // The error of a size as a share, from its band: the band of a volume is even on the log scale, that of an area nearly so.
     private static double Weight(MeasuredPoint point)

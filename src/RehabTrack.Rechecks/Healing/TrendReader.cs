@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using RehabTrack.Rechecks.Exams;
 
 namespace RehabTrack.Rechecks.Healing;
@@ -210,7 +211,7 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
         {
             DateOnly date = course[^1].Date.AddDays(settings.UsualIntervalDays);
             course.Add(window[^1] with { Date = date, Y = line.Intercept + (line.Slope * (date.DayNumber - window[0].Date.DayNumber)) });
-            Slope slope = SlopeOf(course[^Math.Min(size, course.Count)..]);
+            Slope slope = SlopeOf(CollectionsMarshal.AsSpan(course)[^Math.Min(size, course.Count)..]);
             bool settles =
                 slope.Value > settings.WorseningZ * slope.StandardError
                 || slope.Value < -settings.HealingZ * slope.StandardError
@@ -226,20 +227,26 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
 
     private readonly record struct Slope(double Value, double StandardError);
 
-    private static Slope SlopeOf(IReadOnlyList<MeasuredPoint> window) =>
+    private static Slope SlopeOf(ReadOnlySpan<MeasuredPoint> window) =>
         FitOf(window) is { } line
             ? new Slope(DaysOfRate * line.Slope, DaysOfRate * line.SlopeStandardError)
             : new Slope(0, double.PositiveInfinity);
 
-    private static WeightedLine? FitOf(IReadOnlyList<MeasuredPoint> points)
+    private static WeightedLine? FitOf(ReadOnlySpan<MeasuredPoint> points)
     {
-        if (points.Count < 2 || points.All(point => point.Date == points[0].Date))
+        // A case has a few dozen examinations at most; the general case is for callers that give more.
+        Span<double> figures = points.Length <= 64 ? stackalloc double[3 * points.Length] : new double[3 * points.Length];
+        Span<double> days = figures[..points.Length];
+        Span<double> sizes = figures[points.Length..(2 * points.Length)];
+        Span<double> deviations = figures[(2 * points.Length)..];
+        for (int i = 0; i < points.Length; i++)
         {
-            return null;
+            days[i] = points[i].Date.DayNumber - points[0].Date.DayNumber;
+            sizes[i] = points[i].Y;
+            deviations[i] = points[i].StandardDeviation;
         }
 
-        double[] days = [.. points.Select(point => (double)(point.Date.DayNumber - points[0].Date.DayNumber))];
-        return WeightedLine.Through(days, [.. points.Select(point => point.Y)], [.. points.Select(point => point.StandardDeviation)]);
+        return points.Length >= 2 && days.ContainsAnyExcept(0) ? WeightedLine.Through(days, sizes, deviations) : null;
     }
 
     private SlopeFigures? FiguresOf(MeasuredPoint[] points)

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using MathNet.Numerics.Distributions;
 
 namespace RehabTrack.Rechecks.Healing;
@@ -5,9 +6,9 @@ namespace RehabTrack.Rechecks.Healing;
 /// <summary>
 /// A straight line through points whose standard deviations are known, by least squares with weights 1/sd², about the weighted means.
 /// </summary>
-public sealed record WeightedLine
+public readonly record struct WeightedLine
 {
-    private WeightedLine() { }
+    private static readonly ConcurrentDictionary<double, double> Quantiles = new();
 
     /// <summary>The value at x = 0.</summary>
     public required double Intercept { get; init; }
@@ -91,7 +92,8 @@ public sealed record WeightedLine
     {
         double freedom = priorDegreesOfFreedom + DegreesOfFreedom;
         double phi = (priorDegreesOfFreedom + ResidualSum) / freedom;
-        double half = StudentT.InvCDF(0, 1, freedom, 0.975) * Math.Sqrt(phi) * SlopeStandardError;
+        double quantile = Quantiles.GetOrAdd(freedom, static known => StudentT.InvCDF(0, 1, known, 0.975));
+        double half = quantile * Math.Sqrt(phi) * SlopeStandardError;
         return (Slope - half, Slope + half);
     }
 }

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text.RegularExpressions;
 
@@ -13,6 +14,7 @@ public static partial class DecimalText
     public const string Ambiguous = "ambiguous-number";
 
     private const int LongestNumber = 40;
+    private static readonly SearchValues<char> Plainest = SearchValues.Create("0123456789.");
 
     /// <summary>
     /// Reads a number with at most one mark, point or comma, which is the decimal mark. Spaces at the ends are skipped, the minus may be
@@ -26,6 +28,12 @@ public static partial class DecimalText
     public static bool TryRead(string text, out double value, out string? problemCode)
     {
         ArgumentNullException.ThrowIfNull(text);
+        if (TryReadPlain(text, out value))
+        {
+            problemCode = null;
+            return true;
+        }
+
         value = 0;
         string trimmed = text.Trim().Replace('\u2212', '-');
         if (trimmed.Length > LongestNumber)
@@ -47,6 +55,17 @@ public static partial class DecimalText
         value = read ? value : 0;
         problemCode = read ? null : NotANumber;
         return read;
+    }
+
+    // Digits with at most one point between them, as nearly every cell has it: no rule has anything to say of them.
+    private static bool TryReadPlain(ReadOnlySpan<char> text, out double value)
+    {
+        value = 0;
+        return text.Length is > 0 and <= LongestNumber
+            && !text.ContainsAnyExcept(Plainest)
+            && text.Count('.') <= 1
+            && char.IsAsciiDigit(text[0])
+            && double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value);
     }
 
     /// <summary>

@@ -10,10 +10,21 @@ public static class FoldedText
     public static string Of(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        StringBuilder folded = new(text.Length);
-        foreach (char letter in text)
+        int same = 0;
+        while (same < text.Length && !IsLeftOut(text[same]) && char.ToLowerInvariant(text[same]) == text[same])
         {
-            if (!char.IsWhiteSpace(letter) && letter is not ('-' or '_' or '\u2010' or '\u2011'))
+            same++;
+        }
+
+        if (same == text.Length)
+        {
+            return text;
+        }
+
+        StringBuilder folded = new(text, 0, same, text.Length);
+        foreach (char letter in text.AsSpan(same))
+        {
+            if (!IsLeftOut(letter))
             {
                 folded.Append(char.ToLowerInvariant(letter));
             }
@@ -21,4 +32,6 @@ public static class FoldedText
 
         return folded.ToString();
     }
+
+    private static bool IsLeftOut(char letter) => char.IsWhiteSpace(letter) || letter is '-' or '_' or '\u2010' or '\u2011';
 }

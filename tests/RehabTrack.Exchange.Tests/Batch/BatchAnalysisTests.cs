@@ -190,12 +190,15 @@ public sealed class BatchAnalysisTests : BatchTests
     }
 
     [Fact]
-    public void A_file_divided_over_many_parts_gives_the_same_as_in_one()
+    public void A_file_divided_over_many_parts_gives_the_same_as_in_one_however_many_are_at_work()
     {
         string text = Sheet([.. Enumerable.Range(0, 60).Select(index => ($"Case {index}", "2026-01-10", 12.0, 2.0, 1.0))]);
         string padded = text + string.Join('\n', Enumerable.Repeat(new string(' ', 900_000), 30));
 
-        Assert.Equal(Run(text).Json, Run(padded).Json);
+        string json = Run(text).Json;
+        Assert.Equal(json, Run(padded).Json);
+        Assert.Equal(json, Run(padded, options: Options() with { Degree = 1 }).Json);
+        Assert.Equal(json, Run(padded, options: Options() with { Degree = 8 }).Json);
     }
 
     [Fact]

@@ -100,6 +100,22 @@ public sealed class WeightedLineTests
         Assert.Equal(2.446911851 * Math.Sqrt(2) * 0.1 / 60, (upper - lower) / 2, 10);
     }
 
+    /// <summary>The quantile of t is searched once for each number of points; the measure is asked first whether it sees that.</summary>
+    [Fact]
+    public void A_series_is_fitted_without_taking_memory()
+    {
+        double[] deviations = [0.08, 0.08, 0.08, 0.08, 0.08];
+        const double unusual = 6.125;
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        (double lower, _) = WeightedLine.Through(Days, LogAreas, deviations).ModeratedInterval(unusual);
+        Assert.NotEqual(before, GC.GetAllocatedBytesForCurrentThread());
+
+        before = GC.GetAllocatedBytesForCurrentThread();
+        (double again, _) = WeightedLine.Through(Days, LogAreas, deviations).ModeratedInterval(unusual);
+        Assert.Equal(before, GC.GetAllocatedBytesForCurrentThread());
+        Assert.Equal(lower, again);
+    }
+
     // Tables of Student's t at .975.
     [Theory]
     [InlineData(1, 12.706204736)]
