@@ -11,6 +11,9 @@ public static class Figures
 {
     private const string Minus = "\u2212";
 
+    // Two examinations a day apart make rates of a hundred digits, which say no more than this.
+    private const double LargestPercent = 999;
+
     /// <summary>A level on the tape: <c>24 cm</c>, <c>24.5 cm</c>.</summary>
     public static string Level(Centimetres? level, string? absent = null, CultureInfo? culture = null) =>
         Of(level?.Value, "0.#", FigureTexts.Centimetres, absent, culture);
@@ -36,20 +39,26 @@ public static class Figures
 
     /// <summary>A share, rounded to whole percent: <c>36 %</c>.</summary>
     public static string Percent(Percent? percent, string? absent = null, CultureInfo? culture = null) =>
-        Of(percent?.Value, "0", FigureTexts.Percent, absent, culture);
+        percent is { } known ? Capped(known.Value, shown => Of(shown, "0", FigureTexts.Percent, absent, culture), culture) : Absent(absent);
 
     /// <summary>A share with one decimal, where a class border is near: <c>11.4 %</c>.</summary>
     public static string ExactPercent(Percent? percent, string? absent = null, CultureInfo? culture = null) =>
         Of(percent?.Value, "0.0", FigureTexts.Percent, absent, culture);
 
-    /// <summary>A change in percent with its sign: <c>+2 %</c>, <c>−14 %</c>, <c>0 %</c>.</summary>
+    /// <summary>A change in percent with its sign: <c>+2 %</c>, <c>−14 %</c>, <c>0 %</c>; <c>over +999 %</c> beyond.</summary>
     public static string SignedPercent(double? percent, string? absent = null, CultureInfo? culture = null) =>
-        percent is { } known ? Filled(FigureTexts.Percent, Signed(known, "0", culture), culture) : Absent(absent);
+        percent is { } known
+            ? Capped(known, shown => Filled(FigureTexts.Percent, Signed(shown, "0", culture), culture), culture)
+            : Absent(absent);
 
     /// <summary>An error on both sides: <c>± 16 %</c>. The sign of the argument does not matter.</summary>
     public static string PlusMinusPercent(double? percent, string? absent = null, CultureInfo? culture = null) =>
         percent is { } known
-            ? Filled(FigureTexts.PlusMinus, Filled(FigureTexts.Percent, Number(Math.Abs(known), "0", culture), culture), culture)
+            ? Capped(
+                Math.Abs(known),
+                shown => Filled(FigureTexts.PlusMinus, Filled(FigureTexts.Percent, Number(shown, "0", culture), culture), culture),
+                culture
+            )
             : Absent(absent);
 
     /// <summary>A grade without its scale: <c>2</c>.</summary>
@@ -103,6 +112,9 @@ public static class Figures
         string magnitude = Math.Abs(value).ToString(format, wanted);
         return value < 0 && HasDigitAboveZero(magnitude) ? Minus + magnitude : magnitude;
     }
+
+    private static string Capped(double value, Func<double, string> write, CultureInfo? culture) =>
+        Math.Abs(value) <= LargestPercent ? write(value) : Filled(FigureTexts.Over, write(Math.CopySign(LargestPercent, value)), culture);
 
     private static string Signed(double value, string format, CultureInfo? culture)
     {

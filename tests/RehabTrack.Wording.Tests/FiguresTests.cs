@@ -33,6 +33,18 @@ public sealed class FiguresTests
     public void A_change_carries_its_sign_and_never_a_minus_before_zero(double change, string expected) =>
         Assert.Equal(Spaced(expected), Figures.SignedPercent(change));
 
+    [Theory]
+    [InlineData(999.0, "+999_%")]
+    [InlineData(1.2e69, "over +999_%")]
+    [InlineData(-1200.0, "over −999_%")]
+    public void A_change_beyond_all_measure_is_not_written_out(double change, string expected)
+    {
+        Assert.Equal(Spaced(expected), Figures.SignedPercent(change));
+        Assert.Equal(Spaced("−50_% to over +999_%"), Figures.SignedPercents(-50, 1e30));
+        Assert.Equal(Spaced("over ±_999_%"), Figures.PlusMinusPercent(1e30));
+        Assert.Equal(Spaced("over 999_%"), Figures.Percent(new Percent(1e30)));
+    }
+
     [Fact]
     public void An_error_stands_on_both_sides() => Assert.Equal(Spaced("±_16_%"), Figures.PlusMinusPercent(-16));
 

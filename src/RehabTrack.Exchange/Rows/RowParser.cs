@@ -12,6 +12,7 @@ public sealed class RowParser
     private static readonly ReferenceTable Limits = ReferenceTable.Load("limits");
     private static readonly FixedPointKind[] FixedPointKinds = Enum.GetValues<FixedPointKind>();
     private static readonly int LongestName = (int)Limits["longestName"];
+    private static readonly int MostRepeats = (int)Limits["largestRepeat"];
     private static readonly int LongestNote = (int)Limits["longestNote"];
 
     private readonly DateOnly? _today;
@@ -124,7 +125,7 @@ public sealed class RowParser
             FibreAlignmentScale = fibreScale ?? GradeScales.FibreAlignment0To3,
             FibreAlignmentGrade = Number(ReadingFields.FibreAlignmentGrade),
             Measurer = Text(ReadingFields.Measurer, LongestName),
-            Repeat = Text(ReadingFields.Repeat, LongestName),
+            Repeat = Repeat(),
             Note = Text(ReadingFields.Note, LongestNote),
         };
         RejectReading(ReadingRules.Check(draft), before);
@@ -204,6 +205,23 @@ public sealed class RowParser
         }
 
         return text.Length == 0 ? null : text;
+    }
+
+    // A number, as a spreadsheet writes it; a word beside a tracing is most often a note that slipped a column.
+    private string? Repeat()
+    {
+        if (Text(ReadingFields.Repeat, LongestName) is not { } text)
+        {
+            return null;
+        }
+
+        if (DecimalText.TryRead(text, out double number, out _) && number >= 1 && number <= MostRepeats && number == Math.Floor(number))
+        {
+            return Invariant((int)number);
+        }
+
+        Add(ReadingFields.Repeat, text, "repeat-not-a-number", text, Invariant(MostRepeats));
+        return null;
     }
 
     private string Missing(string column)

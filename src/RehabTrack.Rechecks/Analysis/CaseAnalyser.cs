@@ -10,7 +10,7 @@ namespace RehabTrack.Rechecks.Analysis;
 public static class CaseAnalyser
 {
     /// <summary>The version of the engine; it rises whenever the same input can give other figures.</summary>
-    public const string EngineVersion = "2";
+    public const string EngineVersion = "3";
 
     /// <summary>Analyses a case. Deterministic; the order of examinations and readings does not matter.</summary>
     /// <param name="course">
@@ -50,9 +50,10 @@ public static class CaseAnalyser
         ArgumentNullException.ThrowIfNull(course);
         ArgumentNullException.ThrowIfNull(links);
         ArgumentNullException.ThrowIfNull(settings);
-        CaseGrid grid = new(Until(course, asOf), links, new MeasurementError(settings.Error, course.Limb));
+        CaseCourse known = Until(course, asOf);
+        CaseGrid grid = new(known, links, new MeasurementError(settings.Error, course.Limb));
         LesionGrid lesions = new(grid, null);
-        TrendReader reader = new(grid, settings.Trend, TrendStart.Of(course, settings.Trend, asOf));
+        TrendReader reader = new(grid, settings.Trend, TrendStart.Of(known, settings.Trend, asOf));
         IReadOnlyList<ExaminationBurden> burdens = new BurdenReader(grid, lesions).Read();
         Trend trend = reader.Read(lesions);
         IReadOnlyList<LesionTrend> lesionTrends = LesionReader.Read(grid, lesions, trend, reader);
@@ -93,9 +94,14 @@ public static class CaseAnalyser
         ).Read(asked, signs, analysis.AsOf);
     }
 
-    private static CaseCourse Until(CaseCourse course, DateOnly asOf) =>
-        course with
+    // An injury after every examination is not the one they show: its date is a slip, and taken as not known.
+    private static CaseCourse Until(CaseCourse course, DateOnly asOf)
+    {
+        Examination[] known = [.. course.Examinations.Where(examination => examination.Date <= asOf)];
+        return course with
         {
-            Examinations = [.. course.Examinations.Where(examination => examination.Date <= asOf)],
+            Onset = known.Length > 0 && course.Onset > known.Max(examination => examination.Date) ? null : course.Onset,
+            Examinations = known,
         };
+    }
 }

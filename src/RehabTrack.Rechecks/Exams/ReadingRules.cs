@@ -111,7 +111,8 @@ public static class ReadingRules
             problems.Add(new(ReadingFields.LesionArea, "diffuse-with-area"));
         }
 
-        if (draft.LesionAreaCm2 > draft.LigamentAreaCm2)
+        // A ligament area that is none has its own message: a second one that calls the lesion too large would mislead.
+        if (draft.LigamentAreaCm2 > 0 && draft.LesionAreaCm2 > draft.LigamentAreaCm2)
         {
             problems.Add(
                 new(
@@ -131,7 +132,10 @@ public static class ReadingRules
             return;
         }
 
-        double? computed = lesion == 0 ? 0 : 100 * lesion / draft.LigamentAreaCm2;
+        double? computed =
+            lesion == 0 ? 0
+            : draft.LigamentAreaCm2 > 0 ? 100 * lesion / draft.LigamentAreaCm2
+            : null;
         if (computed is { } share && double.IsFinite(share) && Math.Abs(share - percent) > PercentTolerance)
         {
             problems.Add(

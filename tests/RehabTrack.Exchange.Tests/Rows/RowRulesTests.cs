@@ -54,6 +54,10 @@ public sealed class RowRulesTests
     [InlineData("onset_date", "yesterday", "date-not-iso")]
     [InlineData("birth_date", "2026-01-11", "date-before-birth")]
     [InlineData("birth_date", "2026-06-02", "date-in-future")]
+    [InlineData("repeat", "again", "repeat-not-a-number")]
+    [InlineData("repeat", "0", "repeat-not-a-number")]
+    [InlineData("repeat", "1.5", "repeat-not-a-number")]
+    [InlineData("repeat", "100", "repeat-not-a-number")]
     [InlineData("microchip", "9.41E+14", "microchip-rounded")]
     [InlineData("microchip", "941#1", "microchip-letters")]
     public void A_wrong_cell_is_named_with_line_column_and_value(string column, string value, string code)

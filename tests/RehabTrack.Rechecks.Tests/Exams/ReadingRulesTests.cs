@@ -59,6 +59,12 @@ public sealed class ReadingRulesTests
         );
     }
 
+    [Theory]
+    [InlineData(-1.5, "area-negative")]
+    [InlineData(0.0, "area-zero")]
+    public void A_ligament_area_that_is_none_is_told_once(double ligament, string code) =>
+        Assert.Equal(code, Assert.Single(ReadingRules.Check(Right with { LigamentAreaCm2 = ligament, LesionPercent = 30 })).Code);
+
     [Fact]
     public void Diffuse_is_a_measurement_and_bears_no_area()
     {
