@@ -2,6 +2,7 @@ using Bunit;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
 using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Examinations;
 using RehabTrack.Records.Horses;
@@ -105,6 +106,64 @@ public sealed class EntryJourneyTests(DemoPracticeAtHand practice) : IClassFixtu
         Assert.Equal(1.2, signed.Examination.Readings[0].LigamentArea!.Value.Value);
         Assert.Null(signed.Typed);
         Assert.NotNull(Assert.Single(signed.Versions).FiguresId);
+    }
+
+    /// <summary>Whatever is typed: what the page analysed is what the records say, or nothing could ever be signed.</summary>
+    [Fact]
+    public async Task An_examination_with_everything_filled_in_is_signed_on_the_figures_the_page_showed()
+    {
+        (Guid injury, Guid draft) = await StartAsync("Linnet Minor");
+        await using BunitContext tab = practice.Tab();
+        IRenderedComponent<ExaminationSheet> page = Open(tab, draft);
+        foreach (
+            (string field, string text) in (IEnumerable<(string, string)>)
+                [
+                    ("Date", "24 Nov 2026"),
+                    ("Name", " evening "),
+                    ("Stance", "NonWeightBearing"),
+                    ("Examiner", " A. Vet "),
+                    ("Measurer", " R. Venn "),
+                    ("Transducer", "linear 12"),
+                    ("Standoff", "yes"),
+                    ("Coupling", "Gel"),
+                    ("Clipped", "no"),
+                    ("EchogenicityScale", GradeScales.Echogenicity0To4.Id),
+                    ("Landmark", "AccessoryCarpalBone"),
+                    ("Origin", "2,5"),
+                    ("Division", "22"),
+                ]
+        )
+        {
+            await TypeAsync(page, field, text);
+        }
+
+        await page.InvokeAsync(() => page.FindComponent<EntryForm>().Instance.Command(EntryForm.Repeat, Rows(page)[0].Key, ""));
+        string[] keys = [.. Rows(page).Select(row => row.Key)];
+        foreach ((int index, string key) in keys.Index())
+        {
+            await TypeAsync(page, $"{key}|LigamentArea", $"1,{index}7");
+            await TypeAsync(page, $"{key}|LesionArea", index == 2 ? "diffuse" : $"0,{index}3");
+            await TypeAsync(page, $"{key}|Thickness", $"0,{index + 4}");
+            await TypeAsync(page, $"{key}|Width", "2.13");
+            await TypeAsync(page, $"{key}|Echogenicity", "4");
+            await TypeAsync(page, $"{key}|FibreAlignment", "1");
+            await TypeAsync(page, $"{key}|Lesion", " core ");
+            await TypeAsync(page, $"{key}|Note", " seen twice ");
+        }
+
+        await page.InvokeAsync(() => page.FindComponent<EntryForm>().Instance.Command(EntryForm.Strike, keys[^1], ""));
+        await page.InvokeAsync(() => page.FindComponent<EntryForm>().Instance.Command(EntryForm.SaveAndGoOn, "", ""));
+        SignPanel panel = page.FindComponent<SignPanel>().Instance;
+        Assert.True(panel.Reading.IsClean, string.Join(", ", panel.Reading.CellProblems.Select(problem => problem.Problem.Code)));
+        string seen = panel.Background.HashWith(panel.Reading.Examination);
+
+        await page.InvokeAsync(panel.Sign.InvokeAsync);
+
+        Assert.Equal(ExaminationState.Signed, (await ReadAsync(draft)).State);
+        SignedFiguresView kept = (await practice.Services.GetRequiredService<GetSignedFigures>().ExecuteAsync(practice.Vet, injury)).Value[
+            0
+        ];
+        Assert.Equal((draft, seen), (kept.ExaminationId, kept.Figures.InputHash));
     }
 
     [Fact]
