@@ -15,7 +15,8 @@ public static class BenchmarkProgram
     {
         bool isShort = args.Contains("short", StringComparer.OrdinalIgnoreCase);
         string[] wanted = [.. args.Where(word => !word.Equals("short", StringComparison.OrdinalIgnoreCase))];
-        IScene[] scenes = [new OneCase(), new Batch(), new CasePage()];
+        IScene[] scenes = [new SeriesFit(), new Linking(), new OneCase(), new Batch(), new CasePage()];
+        List<string> notes = [];
         Console.WriteLine("| what | against | ratio | spread |");
         Console.WriteLine("| --- | --- | --- | --- |");
         foreach (
@@ -29,12 +30,21 @@ public static class BenchmarkProgram
                 Console.WriteLine(
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"| {ratio.What} | {ratio.Against} | {ratio.Median:G3} | {ratio.Lowest:G3}–{ratio.Highest:G3} |"
+                        $"| {ratio.What} | {ratio.Against} | {Text(ratio.Median)} | {Text(ratio.Lowest)}–{Text(ratio.Highest)} |"
                     )
                 );
+                notes.AddRange(ratio.Note is { } note ? [note] : []);
             }
+        }
+
+        foreach (string note in notes)
+        {
+            Console.WriteLine();
+            Console.WriteLine(note);
         }
 
         return 0;
     }
+
+    private static string Text(double ratio) => ratio.ToString(ratio < 1000 ? "G3" : "N0", CultureInfo.InvariantCulture);
 }

@@ -10,8 +10,12 @@ namespace RehabTrack.Benchmarks.Measuring;
 /// <param name="Highest">The highest round.</param>
 public sealed record Ratio(string What, string Against, double Median, double Lowest, double Highest)
 {
+    /// <summary>What is worth knowing beside the ratio; null for nothing.</summary>
+    public string? Note { get; init; }
+
     /// <summary>
-    /// Measures both sides by turns, so that whatever else the machine does meets both alike. Each side runs once unmeasured.
+    /// Measures both sides by turns, so that whatever else the machine does meets both alike. Each side runs once unmeasured, unless it is
+    /// said that a round begins cold anyway.
     /// </summary>
     /// <param name="what">What is measured.</param>
     /// <param name="against">The baseline.</param>
@@ -20,6 +24,7 @@ public sealed record Ratio(string What, string Against, double Median, double Lo
     /// <param name="subjectTimes">How many units a round holds.</param>
     /// <param name="baseline">One unit of the baseline's work.</param>
     /// <param name="baselineTimes">How many units a round holds.</param>
+    /// <param name="isCold">Whether a round begins cold anyway.</param>
     public static async Task<Ratio> MeasureAsync(
         string what,
         string against,
@@ -27,11 +32,16 @@ public sealed record Ratio(string What, string Against, double Median, double Lo
         Func<Task> subject,
         int subjectTimes,
         Func<Task> baseline,
-        int baselineTimes
+        int baselineTimes,
+        bool isCold = false
     )
     {
-        await SecondsAsync(subject, subjectTimes);
-        await SecondsAsync(baseline, baselineTimes);
+        if (!isCold)
+        {
+            await SecondsAsync(subject, subjectTimes);
+            await SecondsAsync(baseline, baselineTimes);
+        }
+
         List<double> ratios = [];
         for (int round = 0; round < rounds; round++)
         {

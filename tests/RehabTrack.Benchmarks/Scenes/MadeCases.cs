@@ -12,7 +12,12 @@ internal static class MadeCases
     private const double SpacingCm = 2;
     private static readonly DateOnly First = new(2025, 1, 15);
 
-    public static CaseFile Make(int number, int examinations, int levels)
+    /// <summary>A case.</summary>
+    /// <param name="number">The number it is made of.</param>
+    /// <param name="examinations">How many examinations.</param>
+    /// <param name="levels">How many levels each.</param>
+    /// <param name="isWhole">Whether no level is missed.</param>
+    public static CaseFile Make(int number, int examinations, int levels, bool isWhole = false)
     {
         Random random = new(number);
         string name = string.Create(CultureInfo.InvariantCulture, $"Horse {number}");
@@ -27,10 +32,16 @@ internal static class MadeCases
                 Structure = Structure.SuspensoryLigament,
                 Landmark = Landmark.PointOfHock,
                 Onset = First.AddDays(-20),
-                Examinations = [.. Enumerable.Range(0, examinations).Select(index => MakeExamination(random, number, index, levels))],
+                Examinations =
+                [
+                    .. Enumerable.Range(0, examinations).Select(index => MakeExamination(random, number, index, levels, isWhole)),
+                ],
             }
         );
     }
+
+    /// <summary>The levels of an examination.</summary>
+    public static double[] LevelsOf(Examination examination) => [.. examination.Readings.Select(reading => reading.Level.Value)];
 
     /// <summary>The cases as the sheet a user would write.</summary>
     public static void Write(TextWriter writer, int cases, int examinations, int levels)
@@ -56,7 +67,7 @@ internal static class MadeCases
         }
     }
 
-    private static Examination MakeExamination(Random random, int number, int index, int levels)
+    private static Examination MakeExamination(Random random, int number, int index, int levels, bool isWhole)
     {
         DateOnly date = First.AddDays(60 * index);
         double shift = index == 0 ? 0 : 0.6 * Normal(random);
@@ -71,7 +82,7 @@ internal static class MadeCases
             double share = 0.3 * Math.Exp(-Math.Pow((level - (levels / 2.0)) / (levels / 5.0), 2));
             double lesion = Math.Max(0, Math.Round(1.3 * share * left * Math.Exp(0.12 * Normal(random)), 2));
             bool missed = random.NextDouble() < 0.05;
-            if (missed && readings.Count > 0)
+            if (missed && !isWhole && readings.Count > 0)
             {
                 continue;
             }
