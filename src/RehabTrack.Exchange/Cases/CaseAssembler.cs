@@ -334,7 +334,7 @@ public static class CaseAssembler
         private void Cautions(Limb limb, Landmark? landmark, DateOnly? onset, string? chip)
         {
             SheetRow first = _rows[0];
-            if (landmark is { } given && limb != Limb.Unknown && AnatomyRules.IsHind(limb) == (given == Landmark.AccessoryCarpalBone))
+            if (landmark is { } given && !AnatomyRules.LandmarksOf(limb).Contains(given))
             {
                 Caution(
                     first,

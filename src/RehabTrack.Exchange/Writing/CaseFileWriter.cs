@@ -64,7 +64,9 @@ public static class CaseFileWriter
             [ReadingFields.BirthDate] = Date(file.Horse.BirthDate),
             [SheetColumns.Limb] = AnatomyCodes.Limbs.CodeOf(file.Course.Limb),
             [SheetColumns.Structure] = AnatomyCodes.Structures.CodeOf(file.Course.Structure),
-            [SheetColumns.Landmark] = file.Course.Landmark is { } landmark ? AnatomyCodes.Landmarks.CodeOf(landmark) : "",
+            [SheetColumns.Landmark] = (examination.Landmark ?? file.Course.Landmark) is { } landmark
+                ? AnatomyCodes.Landmarks.CodeOf(landmark)
+                : "",
             [ReadingFields.OnsetDate] = Date(file.Course.Onset),
             [ReadingFields.ExaminationDate] = Date(examination.Date),
             [SheetColumns.Examination] = Text(examination.Name),

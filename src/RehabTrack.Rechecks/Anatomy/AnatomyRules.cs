@@ -27,6 +27,10 @@ public static class AnatomyRules
             Limb.Unknown => Limb.Unknown,
         };
 
+    /// <summary>Where a tape can start on the limb, in the order of the table; all of them when the limb is not known.</summary>
+    public static IEnumerable<Landmark> LandmarksOf(Limb limb) =>
+        Enum.GetValues<Landmark>().Where(landmark => limb == Limb.Unknown || (landmark == Landmark.AccessoryCarpalBone) != IsHind(limb));
+
     /// <summary>
     /// The landmark that is usual for the limb: point of hock behind, accessory carpal bone in front; null when the limb is not known.
     /// </summary>

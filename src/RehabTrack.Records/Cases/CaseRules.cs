@@ -33,8 +33,7 @@ internal static class CaseRules
 
     public static void Place(Checks checks, Limb limb, Landmark? landmark)
     {
-        bool hindOnly = landmark is Landmark.PointOfHock or Landmark.TarsometatarsalJoint;
-        if (limb != Limb.Unknown && landmark is { } given && hindOnly != AnatomyRules.IsHind(limb))
+        if (landmark is { } given && !AnatomyRules.LandmarksOf(limb).Contains(given))
         {
             checks.Add(
                 new Problem("landmark", "landmark-not-of-limb", AnatomyCodes.Landmarks.CodeOf(given), AnatomyCodes.Limbs.CodeOf(limb))

@@ -239,6 +239,11 @@ internal static class ImportPlan
         Differ("structure", kept.Structure, file.Structure);
         Differ("landmark", kept.Landmark, file.Landmark);
         Differ("onset", kept.Onset, file.Onset);
+        Differ(
+            "other_limb",
+            kept.OtherLimb == OtherLimb.NotRecorded ? null : ExamCodes.OtherLimbs.CodeOf(kept.OtherLimb),
+            file.OtherLimb == OtherLimb.NotRecorded ? null : ExamCodes.OtherLimbs.CodeOf(file.OtherLimb)
+        );
         return differences;
     }
 

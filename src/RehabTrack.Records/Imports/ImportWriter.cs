@@ -101,6 +101,7 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
         injury.Structure = file.Structure == Rechecks.Anatomy.Structure.Unknown ? injury.Structure : file.Structure;
         injury.Landmark = file.Landmark ?? injury.Landmark;
         injury.Onset = file.Onset ?? injury.Onset;
+        injury.OtherLimb = file.OtherLimb == OtherLimb.NotRecorded ? injury.OtherLimb : file.OtherLimb;
         session.Touch(caseId);
     }
 

@@ -156,6 +156,27 @@ public sealed class ApplyImportTests
     }
 
     [Fact]
+    public async Task An_other_limb_that_a_later_file_names_is_told_and_taken_only_when_chosen()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        CaseFile file = Files.Healing("Vane LH", Vane);
+        Guid caseId = (await ApplyAsync(house, [file])).Value.Cases[0].CaseId;
+        CaseFile other = file with { Course = file.Course with { OtherLimb = OtherLimb.HasLesion } };
+        async Task<OtherLimb> KeptAsync() => (await house.Get<GetCase>().ExecuteAsync(house.Vet, caseId)).Value.Course.OtherLimb;
+
+        CasePreview preview = (await PreviewAsync(house, [other])).Value.Cases[0];
+        await ApplyAsync(house, [other]);
+
+        Assert.Equal([new FieldDifference("other_limb", null, "lesion")], preview.Differences);
+        Assert.Equal(OtherLimb.NotRecorded, await KeptAsync());
+
+        await ApplyAsync(house, [other], Choose("Vane LH", new CaseChoice { TakeCaseFields = true }));
+
+        Assert.Equal(OtherLimb.HasLesion, await KeptAsync());
+        Assert.Empty((await PreviewAsync(house, [file])).Value.Cases[0].Differences);
+    }
+
+    [Fact]
     public async Task A_chosen_amendment_needs_a_reason_and_keeps_what_was_there()
     {
         await using RecordsHouse house = await RecordsHouse.BuildAsync();

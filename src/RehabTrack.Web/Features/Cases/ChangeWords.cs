@@ -72,6 +72,14 @@ public static class ChangeWords
         ["diagnosis"] = CasePage.Field_diagnosis,
         ["targetWork"] = CasePage.Field_targetWork,
         ["targetFraction"] = CasePage.Field_targetFraction,
+        ["otherLimb"] = CasePage.Field_otherLimb,
+        ["hockToJointCm"] = CasePage.Field_hockToJointCm,
+        ["originCm"] = CasePage.Field_originCm,
+        ["divisionCm"] = CasePage.Field_divisionCm,
+        ["medialInsertionCm"] = CasePage.Field_medialInsertionCm,
+        ["lateralInsertionCm"] = CasePage.Field_lateralInsertionCm,
+        ["otherLimbLigamentAreaCm2"] = CasePage.Field_otherLimbLigamentAreaCm2,
+        ["otherLimbThicknessCm"] = CasePage.Field_otherLimbThicknessCm,
         ["reason"] = CasePage.Field_reason,
     };
 

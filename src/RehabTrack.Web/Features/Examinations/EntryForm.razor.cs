@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Web.Features.Examinations.Worksheets;
 using RehabTrack.Wording;
@@ -64,6 +65,10 @@ public sealed partial class EntryForm
     [Parameter]
     public Examination? Last { get; set; }
 
+    /// <summary>The limb: it tells where a tape can start.</summary>
+    [Parameter]
+    public Limb Limb { get; set; }
+
     /// <summary>Whether a signed examination is being amended.</summary>
     [Parameter]
     public bool Amending { get; set; }
@@ -86,6 +91,8 @@ public sealed partial class EntryForm
     /// <summary>More buttons below the grid.</summary>
     [Parameter]
     public RenderFragment? Foot { get; set; }
+
+    private IReadOnlyList<EntryColumn> Columns => EntryColumns.Shown(Sheet);
 
     private string? LastKey => Sheet.Grid.Rows is [.., var last] ? last.Key : null;
 

@@ -22,14 +22,16 @@ public static class EntryTexts
             EntryColumn.Echogenicity => ExaminationPage.ColumnEchogenicity,
             EntryColumn.FibreAlignment => ExaminationPage.ColumnFibreAlignment,
             EntryColumn.Note => ExaminationPage.ColumnNote,
+            EntryColumn.OtherLimbLigamentArea => ExaminationPage.ColumnOtherLimbArea,
+            EntryColumn.OtherLimbThickness => ExaminationPage.ColumnOtherLimbThickness,
         };
 
     /// <summary>The unit of a column; null where it has none.</summary>
     public static string? UnitOf(EntryColumn column) =>
         column switch
         {
-            EntryColumn.Level or EntryColumn.Thickness or EntryColumn.Width => ExaminationPage.UnitCm,
-            EntryColumn.LigamentArea or EntryColumn.LesionArea => ExaminationPage.UnitCm2,
+            EntryColumn.Level or EntryColumn.Thickness or EntryColumn.Width or EntryColumn.OtherLimbThickness => ExaminationPage.UnitCm,
+            EntryColumn.LigamentArea or EntryColumn.LesionArea or EntryColumn.OtherLimbLigamentArea => ExaminationPage.UnitCm2,
             EntryColumn.Echogenicity or EntryColumn.FibreAlignment => ExaminationPage.UnitGrade,
             EntryColumn.Part or EntryColumn.Lesion or EntryColumn.Role or EntryColumn.Note => null,
         };
@@ -48,6 +50,7 @@ public static class EntryTexts
             HeaderField.Coupling => ExaminationPage.FieldCoupling,
             HeaderField.Clipped => ExaminationPage.FieldClipped,
             HeaderField.EchogenicityScale => ExaminationPage.FieldEchogenicityScale,
+            HeaderField.OtherLimb => ExaminationPage.FieldOtherLimb,
             HeaderField.Landmark => ExaminationPage.FieldLandmark,
             HeaderField.Origin => Names.AsTitle(Names.Of(FixedPointKind.Origin)),
             HeaderField.Division => Names.AsTitle(Names.Of(FixedPointKind.Division)),

@@ -175,6 +175,8 @@ public sealed class EntryGridTests
                 LesionAreaCm2 = 0.3,
                 ThicknessCm = 0.85,
                 WidthCm = 1.4,
+                OtherLimbLigamentAreaCm2 = 1.21,
+                OtherLimbThicknessCm = 0.8,
                 EchogenicityScale = GradeScales.Echogenicity0To4,
                 EchogenicityGrade = 3,
                 FibreAlignmentGrade = 2,
@@ -188,6 +190,12 @@ public sealed class EntryGridTests
                 Stance = Stance.NonWeightBearing,
                 Examiner = "A. Examiner",
                 Transducer = "linear 12 MHz",
+                Landmark = Landmark.TarsometatarsalJoint,
+                FixedPoints =
+                [
+                    new FixedPoint(FixedPointKind.Origin, new Centimetres(8.4)),
+                    new FixedPoint(FixedPointKind.LateralInsertion, new Centimetres(30.5)),
+                ],
                 Standoff = true,
                 Clipped = false,
                 Coupling = Coupling.Alcohol,

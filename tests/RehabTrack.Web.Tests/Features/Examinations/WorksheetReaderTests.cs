@@ -39,6 +39,66 @@ public sealed class WorksheetReaderTests
     }
 
     [Fact]
+    public void The_other_limb_is_read_beside_its_level_and_alone_it_is_not_silent()
+    {
+        Reading reading = Single(Entering.Row((EntryColumn.LigamentArea, "1,5"), (EntryColumn.OtherLimbLigamentArea, "1,2")));
+        Assert.Equal(1.2, reading.OtherLimbLigamentArea!.Value.Value);
+        Assert.Null(reading.OtherLimbThickness);
+
+        CellProblem alone = Problem(Entering.Row((EntryColumn.OtherLimbThickness, "0.9")));
+
+        Assert.Equal("note-alone", alone.Problem.Code);
+    }
+
+    [Theory]
+    [InlineData(HeaderField.Origin, "8 or 9", "not-a-number")]
+    [InlineData(HeaderField.Division, "61", "level-out-of-range")]
+    [InlineData(HeaderField.MedialInsertion, "1.234,5", "ambiguous-number")]
+    public void A_fixed_point_that_cannot_be_is_said_at_its_field_and_stays_as_typed(HeaderField field, string typed, string code)
+    {
+        Worksheet sheet = Entering.Row((EntryColumn.LigamentArea, "1.5")).With(field, typed);
+
+        HeaderProblem problem = Assert.Single(WorksheetReader.Read(sheet, Entering.Terms).HeaderProblems);
+
+        Assert.Equal((field, code), (problem.Field, problem.Problem.Code));
+        Assert.Equal(typed, sheet[field]);
+    }
+
+    [Fact]
+    public void A_fixed_point_above_one_that_lies_higher_is_said_at_the_lower_one()
+    {
+        Worksheet sheet = Entering.Row((EntryColumn.LigamentArea, "1.5")).With(HeaderField.Origin, "24").With(HeaderField.Division, "20,5");
+
+        HeaderProblem problem = Assert.Single(WorksheetReader.Read(sheet, Entering.Terms).HeaderProblems);
+
+        Assert.Equal((HeaderField.Division, "fixed-point-order"), (problem.Field, problem.Problem.Code));
+    }
+
+    [Fact]
+    public void A_draft_of_an_earlier_version_keeps_every_text()
+    {
+        Worksheet sheet = Entering.Row((EntryColumn.LigamentArea, "1,5"), (EntryColumn.Note, "clear edge"));
+        EntryRow row = sheet.Grid.Rows[0];
+        Worksheet earlier = sheet.With(new EntryGrid([row with { Cells = [.. row.Cells.Take((int)EntryColumn.OtherLimbLigamentArea)] }]));
+
+        Worksheet read = Worksheet.FromJson(earlier.ToJson())!;
+
+        Assert.Equal(sheet, read);
+        Assert.Equal(("1,5", "clear edge"), (read.Grid.Rows[0][EntryColumn.LigamentArea], read.Grid.Rows[0][EntryColumn.Note]));
+    }
+
+    [Fact]
+    public void The_columns_of_the_other_limb_show_where_it_is_read_or_something_stands_in_them()
+    {
+        Worksheet sheet = Entering.Row((EntryColumn.LigamentArea, "1.5"));
+        bool Shows(Worksheet shown) => EntryColumns.Shown(shown).Contains(EntryColumn.OtherLimbThickness);
+
+        Assert.False(Shows(sheet));
+        Assert.True(Shows(sheet.With(HeaderField.OtherLimb, "yes")));
+        Assert.True(Shows(Entering.Row((EntryColumn.OtherLimbThickness, "0.9"))));
+    }
+
+    [Fact]
     public void Absent_stays_absent()
     {
         Reading reading = Single(Entering.Row((EntryColumn.Thickness, "0.8")));

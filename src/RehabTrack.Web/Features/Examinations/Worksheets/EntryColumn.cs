@@ -1,6 +1,6 @@
 namespace RehabTrack.Web.Features.Examinations.Worksheets;
 
-/// <summary>A column of the entry grid, in the order of the page.</summary>
+/// <summary>A column of the entry grid. The order is that of the texts in a kept draft: new columns come last.</summary>
 public enum EntryColumn
 {
     Part,
@@ -14,4 +14,6 @@ public enum EntryColumn
     Echogenicity,
     FibreAlignment,
     Note,
+    OtherLimbLigamentArea,
+    OtherLimbThickness,
 }

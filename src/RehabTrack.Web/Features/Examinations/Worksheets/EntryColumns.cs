@@ -6,7 +6,35 @@ namespace RehabTrack.Web.Features.Examinations.Worksheets;
 public static class EntryColumns
 {
     /// <summary>All columns from left to right.</summary>
-    public static IReadOnlyList<EntryColumn> All { get; } = Enum.GetValues<EntryColumn>();
+    public static IReadOnlyList<EntryColumn> All { get; } =
+    [
+        EntryColumn.Part,
+        EntryColumn.Level,
+        EntryColumn.Lesion,
+        EntryColumn.Role,
+        EntryColumn.LigamentArea,
+        EntryColumn.LesionArea,
+        EntryColumn.Thickness,
+        EntryColumn.Width,
+        EntryColumn.OtherLimbLigamentArea,
+        EntryColumn.OtherLimbThickness,
+        EntryColumn.Echogenicity,
+        EntryColumn.FibreAlignment,
+        EntryColumn.Note,
+    ];
+
+    /// <summary>The columns of the other limb: shown where it is read too, since the grid is wide without them.</summary>
+    public static IReadOnlyList<EntryColumn> OfOtherLimb { get; } = [EntryColumn.OtherLimbLigamentArea, EntryColumn.OtherLimbThickness];
+
+    /// <summary>The columns that a worksheet shows: all, but those of the other limb only where it is read or something stands in them.</summary>
+    public static IReadOnlyList<EntryColumn> Shown(Worksheet sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        bool other =
+            sheet[HeaderField.OtherLimb] == HeaderAnswers.Yes
+            || sheet.Grid.Rows.Any(row => OfOtherLimb.Any(column => row[column].Length > 0));
+        return other ? All : [.. All.Except(OfOtherLimb)];
+    }
 
     /// <summary>The columns that hold what was measured: one of them makes a level read.</summary>
     public static IReadOnlyList<EntryColumn> Measured { get; } =
@@ -34,6 +62,8 @@ public static class EntryColumns
             EntryColumn.Echogenicity => ReadingFields.EchogenicityGrade,
             EntryColumn.FibreAlignment => ReadingFields.FibreAlignmentGrade,
             EntryColumn.Note => ReadingFields.Note,
+            EntryColumn.OtherLimbLigamentArea => ReadingFields.OtherLimbLigamentArea,
+            EntryColumn.OtherLimbThickness => ReadingFields.OtherLimbThickness,
         };
 
     /// <summary>The column of a canonical name; the level's column when the problem concerns the whole reading.</summary>
@@ -42,7 +72,14 @@ public static class EntryColumns
 
     /// <summary>Whether the column takes a decimal number.</summary>
     public static bool IsNumber(EntryColumn column) =>
-        column is EntryColumn.Level or EntryColumn.LigamentArea or EntryColumn.LesionArea or EntryColumn.Thickness or EntryColumn.Width;
+        column
+            is EntryColumn.Level
+                or EntryColumn.LigamentArea
+                or EntryColumn.LesionArea
+                or EntryColumn.Thickness
+                or EntryColumn.Width
+                or EntryColumn.OtherLimbLigamentArea
+                or EntryColumn.OtherLimbThickness;
 
     /// <summary>Whether the column takes a grade.</summary>
     public static bool IsGrade(EntryColumn column) => column is EntryColumn.Echogenicity or EntryColumn.FibreAlignment;

@@ -126,6 +126,8 @@ public sealed record EntryGrid(IReadOnlyList<EntryRow> Rows)
             (EntryColumn.Echogenicity, Written(reading.EchogenicityGrade)),
             (EntryColumn.FibreAlignment, Written(reading.FibreAlignmentGrade)),
             (EntryColumn.Note, reading.Note),
+            (EntryColumn.OtherLimbLigamentArea, Written(reading.OtherLimbLigamentAreaCm2)),
+            (EntryColumn.OtherLimbThickness, Written(reading.OtherLimbThicknessCm)),
         ];
         return texts.Aggregate(
             new EntryRow

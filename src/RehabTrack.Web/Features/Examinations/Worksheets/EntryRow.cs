@@ -11,6 +11,12 @@ public sealed record EntryRow
     /// <summary>The texts, one a column.</summary>
     public IReadOnlyList<string> Cells { get; init; } = Blank;
 
+    /// <summary>Whether a kept row has as many texts as this version has columns, or as the one before the other limb had.</summary>
+    public static bool IsCount(int cells) => cells == Blank.Length || cells == (int)EntryColumn.Note + 1;
+
+    /// <summary>The row with a text for every column: a draft of an earlier version has fewer.</summary>
+    public EntryRow Filled() => this with { Cells = [.. Cells, .. Blank.Skip(Cells.Count)] };
+
     /// <summary>Whether the level comes from the last examination, so that it is expected here.</summary>
     public bool Expected { get; init; }
 
@@ -30,7 +36,8 @@ public sealed record EntryRow
     public bool IsRead => !NotRead && EntryColumns.Measured.Any(column => this[column].Trim().Length > 0);
 
     /// <summary>Whether nothing was typed but what the row started with.</summary>
-    public bool IsUntouched => EntryColumns.Measured.Append(EntryColumn.Note).All(column => this[column].Trim().Length == 0);
+    public bool IsUntouched =>
+        EntryColumns.Measured.Append(EntryColumn.Note).Concat(EntryColumns.OfOtherLimb).All(column => this[column].Trim().Length == 0);
 
     /// <summary>The row with another text in one cell. Typing a measurement into a row marked not read makes it read again.</summary>
     public EntryRow With(EntryColumn column, string text)

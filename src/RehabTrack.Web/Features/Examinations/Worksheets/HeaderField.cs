@@ -18,4 +18,5 @@ public enum HeaderField
     Division,
     MedialInsertion,
     LateralInsertion,
+    OtherLimb,
 }

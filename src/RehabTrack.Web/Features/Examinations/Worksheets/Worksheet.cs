@@ -89,8 +89,8 @@ public sealed record Worksheet
             Worksheet? read = JsonSerializer.Deserialize<Worksheet>(json, Options);
             return
                 read is { Header: not null, Grid.Rows: not null }
-                && read.Grid.Rows.All(row => row is { Key: not null, Cells: not null } && row.Cells.Count == EntryColumns.All.Count)
-                ? read
+                && read.Grid.Rows.All(row => row is { Key: not null, Cells: not null } && EntryRow.IsCount(row.Cells.Count))
+                ? read.With(new EntryGrid([.. read.Grid.Rows.Select(row => row.Filled())]))
                 : null;
         }
         catch (JsonException)
