@@ -99,10 +99,7 @@ public static class CaseFileWriter
         };
         foreach (FixedPointKind kind in Enum.GetValues<FixedPointKind>())
         {
-            cells[FixedPointRules.FieldOf(kind)] = Number(
-                examination.FixedPoints.Where(point => point.Kind == kind).Select(point => (double?)point.Level.Value).FirstOrDefault(),
-                style
-            );
+            cells[FixedPointRules.FieldOf(kind)] = Number(FixedPoint.LevelOf(examination.FixedPoints, kind), style);
         }
 
         return SheetColumns.All.Select(column => cells[column]);

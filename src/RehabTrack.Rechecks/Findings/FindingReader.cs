@@ -140,7 +140,7 @@ internal sealed class FindingReader(
         }
 
         double share = (now / then) - 1;
-        if (share <= settings.AmberLigamentRise + Rounding)
+        if (LigamentRise.SeverityOf(share, settings) is not { } severity)
         {
             return;
         }
@@ -155,7 +155,7 @@ internal sealed class FindingReader(
 
         Add(
             FindingKind.LigamentAreaRise,
-            share > settings.RedLigamentRise + Rounding ? FindingSeverity.Red : FindingSeverity.Amber,
+            severity,
             e,
             t,
             finding =>

@@ -69,10 +69,7 @@ internal static class CourseReader
     ) =>
         [
             .. examinations.Select(examination =>
-                examination.FixedPoints.Where(point => point.Kind == kind).Select(point => (double?)point.Level.Value).FirstOrDefault()
-                    is { } level
-                    ? level + OffsetOf(examination, offsets)
-                    : double.NaN
+                FixedPoint.LevelOf(examination.FixedPoints, kind) is { } level ? level + OffsetOf(examination, offsets) : double.NaN
             ),
         ];
 

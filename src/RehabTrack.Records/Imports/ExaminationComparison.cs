@@ -28,7 +28,7 @@ internal static class ExaminationComparison
         Differ(differences, "transducer", content.Transducer, merged.Transducer);
         foreach (FixedPoint point in file.FixedPoints)
         {
-            double? was = content.FixedPoints.Where(one => one.Kind == point.Kind).Select(one => (double?)one.Level.Value).FirstOrDefault();
+            double? was = FixedPoint.LevelOf(content.FixedPoints, point.Kind);
             Differ(differences, FixedPointRules.FieldOf(point.Kind), was, point.Level.Value);
         }
 

@@ -16,12 +16,10 @@ internal static class FixedPointMap
 
     public static void Apply(ExaminationRecord record, IReadOnlyList<FixedPoint> points)
     {
-        double? Level(FixedPointKind kind) =>
-            points.Where(point => point.Kind == kind).Select(point => (double?)point.Level.Value).FirstOrDefault();
-        record.OriginCm = Level(FixedPointKind.Origin);
-        record.DivisionCm = Level(FixedPointKind.Division);
-        record.MedialInsertionCm = Level(FixedPointKind.MedialInsertion);
-        record.LateralInsertionCm = Level(FixedPointKind.LateralInsertion);
+        record.OriginCm = FixedPoint.LevelOf(points, FixedPointKind.Origin);
+        record.DivisionCm = FixedPoint.LevelOf(points, FixedPointKind.Division);
+        record.MedialInsertionCm = FixedPoint.LevelOf(points, FixedPointKind.MedialInsertion);
+        record.LateralInsertionCm = FixedPoint.LevelOf(points, FixedPointKind.LateralInsertion);
     }
 
     private static double? LevelOf(ExaminationRecord record, FixedPointKind kind) =>

@@ -49,7 +49,7 @@ public sealed class ChangePractice(RecordsAccess access) : Command<ChangePractic
             return checks.Problems;
         }
 
-        string? settings = input.Settings is { } own && own != new AnalysisSettings() ? SettingsStore.Write(own) : null;
+        string? settings = SettingsStore.OwnOf(input.Settings);
         PracticeRecord practice = await session.Records.Practices.SingleAsync(cancellation);
         if (practice.Version != input.Version)
         {

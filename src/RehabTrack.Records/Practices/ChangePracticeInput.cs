@@ -32,4 +32,22 @@ public sealed record ChangePracticeInput : ICommand
 
     /// <summary>Analysis settings; null takes the tables'.</summary>
     public AnalysisSettings? Settings { get; init; }
+
+    /// <summary>The practice as it was read: what is to be changed is set on it.</summary>
+    public static ChangePracticeInput Of(PracticeView practice, Guid commandId)
+    {
+        ArgumentNullException.ThrowIfNull(practice);
+        return new ChangePracticeInput
+        {
+            CommandId = commandId,
+            Version = practice.Version,
+            Name = practice.Name,
+            Phone = practice.Phone,
+            TimeZone = practice.TimeZone,
+            Language = practice.Language,
+            RecheckIntervalDays = practice.IntervalIsUsual ? null : practice.RecheckIntervalDays,
+            ShowChangeWhileEntering = practice.ShowChangeWhileEntering,
+            Settings = practice.SettingsAreUsual ? null : practice.Settings,
+        };
+    }
 }

@@ -61,7 +61,7 @@ public sealed class TakeError(RecordsAccess access) : Command<TakeErrorInput, Sa
 
         AnalysisSettings settings = SettingsStore.Of(practice);
         settings = settings with { Error = ErrorCv.With(settings.Error, input.Size, cv) };
-        practice.SettingsJson = settings == new AnalysisSettings() ? null : SettingsStore.Write(settings);
+        practice.SettingsJson = SettingsStore.OwnOf(settings);
         ErrorOrigins.Set(practice, input.Size, origin);
         await session.Records.SaveChangesAsync(cancellation);
         await ChangePractice.RenewAllAsync(session, settings, cancellation);

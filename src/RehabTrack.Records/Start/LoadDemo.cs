@@ -293,6 +293,8 @@ public sealed class LoadDemo(RecordsAccess access)
                         Stance = examination.Stance,
                         Examiner = examination.Examiner ?? vet.Name,
                         Transducer = examination.Transducer,
+                        Landmark = examination.Landmark,
+                        FixedPoints = examination.FixedPoints,
                         Readings = [.. examination.Readings.Select(reading => new DraftReading(null, ReadingMap.ToDraft(reading)))],
                     },
                 },

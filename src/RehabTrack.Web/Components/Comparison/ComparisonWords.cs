@@ -8,8 +8,6 @@ namespace RehabTrack.Web.Components.Comparison;
 /// <summary>A change between two dates, in words.</summary>
 public static class ComparisonWords
 {
-    private const double Rounding = 1e-9;
-
     /// <summary>What was measured, as a heading: "Ligament area".</summary>
     public static string NameOf(MeasuredSize size) => Names.AsTitle(Names.Of(size));
 
@@ -63,12 +61,9 @@ public static class ComparisonWords
     {
         ArgumentNullException.ThrowIfNull(change);
         ArgumentNullException.ThrowIfNull(settings);
-        return change.Size != MeasuredSize.LigamentArea
-            || change.ChangePercent is not { } percent
-            || !IsOver(percent, settings.AmberLigamentRise)
-                ? null
-            : IsOver(percent, settings.RedLigamentRise) ? FindingSeverity.Red
-            : FindingSeverity.Amber;
+        return change is { Size: MeasuredSize.LigamentArea, ChangePercent: { } percent }
+            ? LigamentRise.SeverityOf(percent / 100, settings)
+            : null;
     }
 
     /// <summary>That caution in words: "up by more than 10 %".</summary>
@@ -81,8 +76,6 @@ public static class ComparisonWords
 
     /// <summary>That several levels are judged together; null where there is one.</summary>
     public static string? Together(int levels) => levels > 1 ? Text(ComparisonTexts.SeveralLevels, levels) : null;
-
-    private static bool IsOver(double percent, double share) => percent > 100 * (share + Rounding);
 
     // A share changes in points: a percent of a percent would be misread.
     private static string Difference(SizeChange change, double value) =>

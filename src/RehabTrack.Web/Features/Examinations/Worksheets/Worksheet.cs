@@ -68,10 +68,7 @@ public sealed record Worksheet
     }
 
     private static string LevelOf(ExaminationContent content, FixedPointKind kind) =>
-        content
-            .FixedPoints.Where(point => point.Kind == kind)
-            .Select(point => point.Level.Value.ToString("0.###", CultureInfo.InvariantCulture))
-            .FirstOrDefault(string.Empty);
+        FixedPoint.LevelOf(content.FixedPoints, kind) is { } level ? EntryFigures.Write(level) : string.Empty;
 
     /// <summary>The worksheet as one text, for the draft on the server and the copy in the browser.</summary>
     public string ToJson() => JsonSerializer.Serialize(this, Options);
