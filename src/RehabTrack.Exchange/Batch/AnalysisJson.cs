@@ -148,14 +148,14 @@ public static class AnalysisJson
         json.WriteStartObject();
         // A share of the ligament is a lesion's area in another unit: the format has four words for what was measured.
         bool isShare = trend.Measure == Measure.LesionPercent;
-        bool isExcess = trend.Measure == Measure.ThicknessExcess;
         Measure? measured =
             isShare ? Measure.LesionArea
-            : isExcess ? Measure.Thickness
+            : trend.Measure is { } spoken && MeasureRules.IsExcess(spoken) ? Measure.Thickness
             : trend.Measure;
         json.WriteString("measure", measured is { } measure ? WordOf(measure) : null);
         json.WriteBoolean("isShareOfLigament", isShare);
-        json.WriteBoolean("isExcessOverOtherLimb", isExcess);
+        json.WriteBoolean("isExcessOverOtherLimb", trend.Measure == Measure.ThicknessExcess);
+        json.WriteBoolean("isExcessOverOwnSoundSize", trend.Measure == Measure.ThicknessAboveOwn);
         WriteSlope(json, trend.Window);
         json.WriteString("verdict", WordOf(trend.Verdict));
         json.WriteString("reason", WordOf(trend.Reason));

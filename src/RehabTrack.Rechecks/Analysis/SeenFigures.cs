@@ -109,7 +109,9 @@ public sealed record SeenFigures
         (double below, double above) = measure switch
         {
             Healing.Measure.LesionVolume when point.Lower95 > 0 => Multiplied(Math.Log(point.Upper95 / point.Value)),
-            Healing.Measure.LesionVolume or Healing.Measure.ThicknessExcess => Added(point.Upper95 - point.Value),
+            Healing.Measure.LesionVolume or Healing.Measure.ThicknessExcess or Healing.Measure.ThicknessAboveOwn => Added(
+                point.Upper95 - point.Value
+            ),
             Healing.Measure.LesionArea => OnScale(error.LesionAreaScale),
             Healing.Measure.LesionPercent => OnScale(error.LesionPercentScale),
             Healing.Measure.Thickness => OnScale(error.ThicknessScale),

@@ -23,7 +23,7 @@ public sealed record Place
 
     /// <summary>
     /// Sum of the lesions' areas, each the mean of its tracings. Diffuse when any lesion here is diffuse; unknown when nothing was
-    /// recorded, or any lesion named here has no area. Empty at a normal level of a triplet counts as 0.
+    /// recorded, or any lesion named here has no area. A share of 0, and empty at a normal level of a triplet, count as 0.
     /// </summary>
     public required LesionArea LesionArea { get; init; }
 

@@ -119,7 +119,7 @@ public static class Places
                     return LesionArea.Diffuse;
                 }
 
-                normal |= reading.Role is ReadingRole.NormalAbove or ReadingRole.NormalBelow;
+                normal |= reading.Role is ReadingRole.NormalAbove or ReadingRole.NormalBelow || reading.LesionPercent?.Value == 0;
             }
 
             double? mean = Mean(lesion, static reading => reading.LesionArea.MeasuredArea?.Value);

@@ -51,6 +51,9 @@ public enum FindingKind
     /// <summary>Examinations of the acute phase are left out of the trend.</summary>
     AcutePhaseLeftOut,
 
+    /// <summary>Examinations from before the injury are left out of the trend; they hold the horse's own sound sizes.</summary>
+    BeforeInjury,
+
     /// <summary>A lesion could not be outlined: its area is unknown, not zero.</summary>
     DiffuseLesion,
 

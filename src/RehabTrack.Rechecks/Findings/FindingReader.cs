@@ -489,8 +489,7 @@ internal sealed class FindingReader(
             }
         }
         else if (
-            grid.Examinations[grid.Compared[0]] is var baseline
-            && baseline.Date >= onset
+            grid.Compared.Select(e => grid.Examinations[e]).FirstOrDefault(examination => examination.Date >= onset) is { } baseline
             && baseline.Date.DayNumber - onset.DayNumber <= settings.ProvisionalBaselineDays
         )
         {
@@ -507,7 +506,21 @@ internal sealed class FindingReader(
             );
         }
 
-        int leftOut = grid.Compared.Count - trend.Count;
+        int beforeInjury = grid.Compared.Count(e => grid.Examinations[e].Date < grid.Course.Onset);
+        if (beforeInjury > 0)
+        {
+            _findings.Add(
+                new Finding
+                {
+                    Kind = FindingKind.BeforeInjury,
+                    Severity = FindingSeverity.Note,
+                    Count = beforeInjury,
+                    Date = grid.Course.Onset,
+                }
+            );
+        }
+
+        int leftOut = grid.Compared.Count - trend.Count - beforeInjury;
         if (leftOut > 0)
         {
             _findings.Add(
@@ -528,7 +541,7 @@ internal sealed class FindingReader(
         foreach (int track in lesions.MissedAt(e))
         {
             // An uncertain link has its own finding.
-            if (!lesions.Cell(e, track).IsAssessed && !lesions.Cell(e, track).IsDiffuse)
+            if (lesions.IsUnread(e, track) && !lesions.Cell(e, track).IsDiffuse)
             {
                 Add(
                     FindingKind.LesionLevelMissed,

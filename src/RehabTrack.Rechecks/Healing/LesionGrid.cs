@@ -11,7 +11,7 @@ internal sealed class LesionGrid
     private readonly CaseGrid _case;
     private readonly LesionCell[,] _cells;
     private readonly int[][] _windows;
-    private readonly bool[] _inWindow;
+    private readonly bool[] _isFollowed;
     private readonly bool[] _hasLesion;
     private readonly IReadOnlyList<int>?[] _missed;
     private readonly Dictionary<LinkPath, int[]> _paths;
@@ -55,11 +55,11 @@ internal sealed class LesionGrid
             }
         }
 
-        Windows = [.. WindowsOf()];
-        _inWindow = new bool[grid.Tracks.Count];
-        foreach (int track in Windows.SelectMany(window => window))
+        Windows = [.. WindowsOf(static cell => cell.IsKnown)];
+        _isFollowed = new bool[grid.Tracks.Count];
+        foreach (int track in Windows.Concat(WindowsOf(static cell => cell.IsAssessed || cell.IsAbnormal)).SelectMany(window => window))
         {
-            _inWindow[track] = true;
+            _isFollowed[track] = true;
         }
 
         int[][] withLesion =
@@ -106,9 +106,11 @@ internal sealed class LesionGrid
                 continue;
             }
 
+            int[] path = TracksOfPath(_case.Tracks[window[0]].Path);
             if (
-                Array.Exists(TracksOfPath(_case.Tracks[window[0]].Path), track => _cells[examination, track].IsDiffuse)
+                Array.Exists(path, track => IsOfUnknownSize(examination, track))
                 || !Array.Exists(window, track => _cells[examination, track].IsKnown)
+                || (Array.Exists(path, HasLesionEver) && !Array.Exists(window, HasSize))
             )
             {
                 return null;
@@ -155,8 +157,8 @@ internal sealed class LesionGrid
     }
 
     /// <summary>
-    /// Tracks that showed lesion at their latest earlier reading of the same stance and were not read with a known area here, or whose
-    /// link here is uncertain: tracks of the common window, and those first read at the examination before.
+    /// Tracks that showed lesion at their latest earlier reading of the same stance and whose lesion was not read here, or whose link here
+    /// is uncertain: tracks read at two examinations or more, and those first read at the examination before.
     /// </summary>
     public IReadOnlyList<int> MissedAt(int examination) => _missed[examination] ??= FindMissed(examination);
 
@@ -192,14 +194,25 @@ internal sealed class LesionGrid
         List<int> missed = [];
         for (int t = 0; t < _case.Tracks.Count; t++)
         {
-            LesionCell cell = _cells[examination, t];
-            if (FollowedLesionBefore(examination, t) is not null && (!cell.IsAssessed || cell.IsUncertain))
+            if (FollowedLesionBefore(examination, t) is not null && (_cells[examination, t].IsUncertain || IsUnread(examination, t)))
             {
                 missed.Add(t);
             }
         }
 
         return missed;
+    }
+
+    /// <summary>
+    /// Whether the lesion on a track was not read at an examination: neither an area nor a share, or, where no size of it was ever
+    /// recorded before, no reading at all.
+    /// </summary>
+    public bool IsUnread(int examination, int track)
+    {
+        LesionCell cell = _cells[examination, track];
+        return !cell.IsAssessed && (!cell.IsRead || cell.IsDiffuse || Enumerable.Range(0, _case.Tracks.Count).Any(HasBeenSized));
+
+        bool HasBeenSized(int t) => _case.Compared.Any(e => e < examination && _cells[e, t] is { IsAssessed: true, IsAbnormal: true });
     }
 
     private LesionCell CellOf(TrackStep step, LesionKey? lesion, bool otherMeasurer)
@@ -227,17 +240,17 @@ internal sealed class LesionGrid
             : new LesionCell(true, area.Kind, 0, 0, step.Uncertain, abnormal, step.Place.LesionPercent?.Value, step.LinkProbability ?? 1);
     }
 
-    private IEnumerable<int[]> WindowsOf()
+    private IEnumerable<int[]> WindowsOf(Func<LesionCell, bool> isRead)
     {
         foreach (int[] tracks in _paths.Values)
         {
-            int[] examinations = [.. _case.Compared.Where(e => Array.Exists(tracks, track => _cells[e, track].IsKnown))];
+            int[] examinations = [.. _case.Compared.Where(e => Array.Exists(tracks, track => isRead(_cells[e, track])))];
             int[] window = examinations.Length switch
             {
                 0 => [],
                 // Two examinations: the levels of the first, so that a level missed at the second is named and filled, not forgotten.
-                1 or 2 => Array.FindAll(tracks, track => _cells[examinations[0], track].IsKnown),
-                _ => Array.FindAll(tracks, track => examinations.Count(e => _cells[e, track].IsKnown) >= 2),
+                1 or 2 => Array.FindAll(tracks, track => isRead(_cells[examinations[0], track])),
+                _ => Array.FindAll(tracks, track => examinations.Count(e => isRead(_cells[e, track])) >= 2),
             };
             if (window.Length > 0)
             {
@@ -269,6 +282,16 @@ internal sealed class LesionGrid
                 && (_case.Tracks[track].ConsensusLevel < first || _case.Tracks[track].ConsensusLevel > last)
         );
     }
+
+    // A lesion that shows and has no area, nor one that could be carried on: it may be of any size.
+    private bool IsOfUnknownSize(int examination, int track) =>
+        _cells[examination, track].IsDiffuse
+        || (_cells[examination, track] is { IsAbnormal: true, IsKnown: false } && !(SourceAreaOf(examination, track) > 0));
+
+    private double? SourceAreaOf(int examination, int track) =>
+        NearestKnown(examination, track) is { } source ? _cells[source, track].Area : null;
+
+    private bool HasSize(int track) => _case.Compared.Any(e => _cells[e, track] is { IsKnown: true, Area: > 0 });
 
     private void HangsOn(int examination, int track, double weight, double slope) =>
         _gradient[(examination, track)] = _gradient.GetValueOrDefault((examination, track)) + (weight * slope);
@@ -387,7 +410,7 @@ internal sealed class LesionGrid
     private int? FollowedLesionBefore(int examination, int track) =>
         LastKnown(examination, track) is { } last
         && _cells[last, track].IsAbnormal
-        && (_inWindow[track] || last == LastBefore(examination) || _cells[examination, track].IsRead)
+        && (_isFollowed[track] || last == LastBefore(examination) || _cells[examination, track].IsRead)
             ? last
             : null;
 }

@@ -43,6 +43,11 @@ internal readonly record struct LesionKey(string? Name, LinkPath Path)
         }
 
         double[] shares = [.. own.Select(reading => reading.LesionPercent?.Value).OfType<double>()];
+        if (shares.Length > 0 && shares.All(share => share == 0))
+        {
+            return LesionArea.None;
+        }
+
         if (shares.Length > 0 && place.LigamentArea is { } ligament)
         {
             return LesionArea.Measured(shares.Average() / 100 * ligament);

@@ -15,6 +15,9 @@ public enum Measure
     /// <summary>By how much the linked worst level is thicker than the same level of the other sound limb, cm.</summary>
     ThicknessExcess,
 
+    /// <summary>By how much the linked worst level is thicker than it was on this horse before the injury, cm.</summary>
+    ThicknessAboveOwn,
+
     /// <summary>Thickness at the linked worst level, cm.</summary>
     Thickness,
 

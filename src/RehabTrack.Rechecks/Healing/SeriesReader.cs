@@ -8,7 +8,7 @@ internal static class SeriesReader
 {
     private const double NormalQuantile = 1.959963984540054;
 
-    /// <summary>The measures that can speak, in the order in which they are asked: volume, area, share, thickness, grades.</summary>
+    /// <summary>The measures that can speak, in the order in which they are asked: volume, area, share, thickness above a sound one, thickness, grades.</summary>
     /// <param name="grid">The case.</param>
     /// <param name="lesion">The lesion, or all.</param>
     /// <param name="trend">Indices of the examinations in the trend.</param>
@@ -25,7 +25,12 @@ internal static class SeriesReader
         }
 
         int[] places = lesionTracks.Length > 0 ? lesionTracks : [.. Enumerable.Range(0, grid.Tracks.Count)];
-        Add(series, Measure.ThicknessExcess, ThicknessExcesses(grid, places, trend));
+        Add(
+            series,
+            Measure.ThicknessExcess,
+            grid.Course.OtherLimb == OtherLimb.HasLesion ? [] : Excesses(grid, places, trend, t => OtherLimbThicknesses(grid, t))
+        );
+        Add(series, Measure.ThicknessAboveOwn, Excesses(grid, places, trend, t => SoundThicknesses(grid, t)));
         Add(series, Measure.Thickness, Thicknesses(grid, places, trend));
         Add(series, Measure.Grades, Grades(grid, places, trend));
         return series;
@@ -124,17 +129,28 @@ internal static class SeriesReader
         );
     }
 
-    // The other limb's reading is shared by all examinations: it moves the whole course, and adds no scatter from one to the next.
-    private static List<MeasuredPoint> ThicknessExcesses(CaseGrid grid, int[] tracks, IReadOnlyList<int> trend)
+    private static IEnumerable<double> OtherLimbThicknesses(CaseGrid grid, int track) =>
+        grid.Compared.Select(e => grid.Step(e, track)?.Place.OtherLimbThickness?.Value).OfType<double>();
+
+    // What the same place measured before the injury. A place that showed a lesion then was not sound.
+    private static IEnumerable<double> SoundThicknesses(CaseGrid grid, int track) =>
+        grid
+            .Compared.Where(e => grid.Examinations[e].Date < grid.Course.Onset)
+            .Select(e => grid.Step(e, track)?.Place)
+            .Where(place => place is { IsAbnormal: false })
+            .Select(place => place!.Thickness?.Value)
+            .OfType<double>();
+
+    // The sound reading is shared by all examinations: it moves the whole course, and adds no scatter from one to the next.
+    private static List<MeasuredPoint> Excesses(
+        CaseGrid grid,
+        int[] tracks,
+        IReadOnlyList<int> trend,
+        Func<int, IEnumerable<double>> soundAt
+    )
     {
         double? ThicknessAt(int e, int t) => grid.Step(e, t)?.Place.Thickness?.Value;
-        if (grid.Course.OtherLimb == OtherLimb.HasLesion || Worst(tracks, trend, ThicknessAt) is not { } track)
-        {
-            return [];
-        }
-
-        double[] sound = [.. grid.Compared.Select(e => grid.Step(e, track)?.Place.OtherLimbThickness?.Value).OfType<double>()];
-        if (sound.Length == 0)
+        if (Worst(tracks, trend, ThicknessAt) is not { } track || soundAt(track).ToArray() is not { Length: > 0 } sound)
         {
             return [];
         }

@@ -171,7 +171,7 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
             Measure.LesionArea => settings.GuardAreaCm2,
             // The same guard in a ligament of 1 cm².
             Measure.LesionPercent => 100 * settings.GuardAreaCm2,
-            Measure.Thickness or Measure.ThicknessExcess => settings.GuardThicknessCm,
+            Measure.Thickness or Measure.ThicknessExcess or Measure.ThicknessAboveOwn => settings.GuardThicknessCm,
             Measure.Grades => 0,
         };
 

@@ -14,7 +14,7 @@ internal sealed class HealingWords(CultureInfo culture)
             Measure.LesionVolume => Drawings.UnitVolume,
             Measure.LesionArea => Drawings.UnitArea,
             Measure.LesionPercent => Drawings.UnitPercent,
-            Measure.Thickness or Measure.ThicknessExcess => Drawings.UnitLength,
+            Measure.Thickness or Measure.ThicknessExcess or Measure.ThicknessAboveOwn => Drawings.UnitLength,
             Measure.Grades => Drawings.UnitGrades,
         };
 

@@ -23,7 +23,7 @@ public static class GroundWords
             Measure.LesionVolume => Figures.Volume(new CubicCentimetres(value)),
             Measure.LesionArea => Figures.Area(new SquareCentimetres(value)),
             Measure.LesionPercent => Figures.ExactPercent(new Percent(value)),
-            Measure.Thickness or Measure.ThicknessExcess => Figures.Length(new Centimetres(value)),
+            Measure.Thickness or Measure.ThicknessExcess or Measure.ThicknessAboveOwn => Figures.Length(new Centimetres(value)),
             Measure.Grades => Figures.Number(value, "0"),
         };
 
