@@ -1,9 +1,11 @@
 using System.Globalization;
 using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Findings;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Linking;
+using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Repeats;
 using RehabTrack.Rechecks.Schedule;
 
@@ -49,6 +51,26 @@ public static class Names
     public static string Of(LinkBasis basis, CultureInfo? culture = null) => Text(nameof(LinkBasis), basis, culture);
 
     public static string Of(LinkConstraintKind kind, CultureInfo? culture = null) => Text(nameof(LinkConstraintKind), kind, culture);
+
+    public static string Of(Gait gait, CultureInfo? culture = null) => Text(nameof(Gait), gait, culture);
+
+    /// <summary>One way of working; a set is named member by member.</summary>
+    public static string Of(WorkModes mode, CultureInfo? culture = null) => Text(nameof(WorkModes), mode, culture);
+
+    /// <summary>One kind of ground; a set is named member by member.</summary>
+    public static string Of(Surfaces surface, CultureInfo? culture = null) => Text(nameof(Surfaces), surface, culture);
+
+    public static string Of(Circles circles, CultureInfo? culture = null) => Text(nameof(Circles), circles, culture);
+
+    public static string Of(Turnout turnout, CultureInfo? culture = null) => Text(nameof(Turnout), turnout, culture);
+
+    public static string Of(DecisionKind kind, CultureInfo? culture = null) => Text(nameof(DecisionKind), kind, culture);
+
+    public static string Of(PermitHoldKind kind, CultureInfo? culture = null) => Text(nameof(PermitHoldKind), kind, culture);
+
+    public static string Of(SignGrade grade, CultureInfo? culture = null) => Text(nameof(SignGrade), grade, culture);
+
+    public static string Of(PermitState state, CultureInfo? culture = null) => Text(nameof(PermitState), state, culture);
 
     /// <summary>The verdict as pages say it: "no progress" for stalled, because to horse people a stall is a box.</summary>
     public static string Of(Verdict verdict, CultureInfo? culture = null) => Text(nameof(Verdict), verdict, culture);

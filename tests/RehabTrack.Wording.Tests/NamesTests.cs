@@ -2,6 +2,7 @@ using System.Reflection;
 using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Healing;
+using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Suggestions;
 
 namespace RehabTrack.Wording.Tests;
@@ -39,6 +40,7 @@ public sealed class NamesTests
             typeof(SuggestedMove),
             typeof(AskedStep),
             typeof(ChangeClaim),
+            typeof(PermitReasonCode),
         ];
         Type[] heart = [.. typeof(Limb).Assembly.GetExportedTypes().Where(type => type.IsEnum).Except(told)];
         Type[] named = [.. typeof(Names).GetMethods().Where(method => method.Name == nameof(Names.Of)).Select(method => Named(method)!)];

@@ -31,7 +31,7 @@ public sealed partial class ProblemSentencesTests
 
             return
             [
-                .. new[] { "RehabTrack.Exchange", "RehabTrack.Rechecks/Exams" }
+                .. new[] { "RehabTrack.Exchange", "RehabTrack.Rechecks/Exams", "RehabTrack.Rechecks/Exercise" }
                     .SelectMany(room =>
                         Directory.EnumerateFiles(Path.Combine(folder.FullName, "src", room), "*.cs", SearchOption.AllDirectories)
                     )

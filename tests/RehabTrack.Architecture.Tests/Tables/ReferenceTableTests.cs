@@ -6,7 +6,7 @@ namespace RehabTrack.Architecture.Tests.Tables;
 public sealed class ReferenceTableTests
 {
     public static TheoryData<string> TableNames =>
-        [.. Repository.Files("shared", ".json").Select(path => Path.GetFileNameWithoutExtension(path))];
+        [.. Repository.Files("shared", ".json").Select(path => path["shared/".Length..^".json".Length])];
 
     [Theory]
     [MemberData(nameof(TableNames))]
@@ -26,7 +26,7 @@ public sealed class ReferenceTableTests
         Assert.Contains(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"File: `{name}.json`, version {file.RootElement.GetProperty("version").GetInt32()}, {rows.Length} rows."
+                $"File: `{Path.GetFileName(name)}.json`, version {file.RootElement.GetProperty("version").GetInt32()}, {rows.Length} rows."
             ),
             page,
             StringComparison.Ordinal
