@@ -81,12 +81,13 @@ public static class PlanRules
             }
         }
 
-        long outing = PlanRows.Gaits.Sum(gait => (long)Math.Max(0, Math.Max(step.Of(gait)?.Most ?? 0, step.Of(gait)?.Start ?? 0)));
-        if (outing > MinutesOfDay)
+        long[] minutes = [.. PlanRows.Gaits.Select(gait => (long)Math.Max(step.Of(gait)?.Most ?? 0, step.Of(gait)?.Start ?? 0))];
+        long outing = minutes.Sum(gait => Math.Max(0, gait));
+        if (outing > MinutesOfDay && minutes.Max() <= MinutesOfDay)
         {
             problems.Add(new(field, "outing-over-a-day", Text(outing)));
         }
-        else if (outing * Math.Max(0, step.OutingsADay ?? 0) > MinutesOfDay)
+        else if (outing <= MinutesOfDay && outing * Math.Max(0, step.OutingsADay ?? 0) > MinutesOfDay)
         {
             problems.Add(new(field, "outings-over-a-day", Text(step.OutingsADay!.Value), Text(outing)));
         }
