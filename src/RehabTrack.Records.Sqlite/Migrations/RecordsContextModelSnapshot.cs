@@ -257,6 +257,96 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.ToTable("Change", (string)null);
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.ConcernRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Date")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("EntryId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("HorseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("OpenedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("SeenAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("SeenById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryId")
+                        .IsUnique();
+
+                    b.HasIndex("HorseId");
+
+                    b.ToTable("Concern", (string)null);
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.DecisionRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Disagreement")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("EntryId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("GroundJson")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("HorseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ReleaseJson")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ReleasedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("ReleasedById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryId")
+                        .IsUnique();
+
+                    b.HasIndex("HorseId");
+
+                    b.ToTable("Decision", (string)null);
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.ExaminationRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -386,6 +476,62 @@ namespace RehabTrack.Records.Sqlite.Migrations
                         .IsUnique();
 
                     b.ToTable("ExaminationVersion", (string)null);
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.ExerciseEntryRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ContentJson")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Date")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("EnteredById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("HorseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("MoreJson")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("OnBehalfOf")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("RecordedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("RecordedOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("HorseId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("ExerciseEntry", (string)null);
                 });
 
             modelBuilder.Entity("RehabTrack.Records.Keeping.HorseLinkRecord", b =>
@@ -673,6 +819,38 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.ToTable("LinkWord", (string)null);
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.PermitLookRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("HorseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("LastAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("HorseId", "PersonId")
+                        .IsUnique();
+
+                    b.ToTable("PermitLook", (string)null);
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.PersonRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -720,6 +898,42 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.HasIndex("FoldedName");
 
                     b.ToTable("Person", (string)null);
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.PlanDraftRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ContentJson")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("HorseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("WrittenAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("WrittenById")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("HorseId")
+                        .IsUnique();
+
+                    b.ToTable("PlanDraft", (string)null);
                 });
 
             modelBuilder.Entity("RehabTrack.Records.Keeping.PracticeRecord", b =>
@@ -1022,6 +1236,36 @@ namespace RehabTrack.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.ConcernRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.ExerciseEntryRecord", null)
+                        .WithOne()
+                        .HasForeignKey("RehabTrack.Records.Keeping.ConcernRecord", "EntryId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("RehabTrack.Records.Keeping.HorseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("HorseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.DecisionRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.ExerciseEntryRecord", null)
+                        .WithOne()
+                        .HasForeignKey("RehabTrack.Records.Keeping.DecisionRecord", "EntryId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("RehabTrack.Records.Keeping.HorseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("HorseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.ExaminationRecord", b =>
                 {
                     b.HasOne("RehabTrack.Records.Keeping.CaseRecord", null)
@@ -1036,6 +1280,15 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.HasOne("RehabTrack.Records.Keeping.ExaminationRecord", null)
                         .WithMany()
                         .HasForeignKey("ExaminationId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.ExerciseEntryRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.HorseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("HorseId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -1077,6 +1330,24 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.HasOne("RehabTrack.Records.Keeping.CaseRecord", null)
                         .WithMany()
                         .HasForeignKey("CaseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.PermitLookRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.HorseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("HorseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.PlanDraftRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.HorseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("HorseId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

@@ -5,6 +5,7 @@ using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Findings;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Linking;
+using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Room;
 
@@ -25,12 +26,19 @@ internal static class SummaryRenewal
         AnalysisSettings settings = SettingsStore.Of(session.Practice);
         foreach (Guid caseId in caseIds)
         {
-            await RenewAsync(session.Records, caseId, settings, session.Now, session.Today, cancellation);
+            await RenewAsync(session, caseId, settings, cancellation);
         }
     }
 
+    /// <summary>Renews the summary of one case and places the holds that follow from it; saving is the caller's.</summary>
+    public static async Task RenewAsync(RecordsSession session, Guid caseId, AnalysisSettings settings, CancellationToken cancellation)
+    {
+        Standing standing = await RenewAsync(session.Records, caseId, settings, session.Now, session.Today, cancellation);
+        await ExerciseHolds.PlaceAsync(session, standing.Case, standing.Course, standing.Words, settings, standing.Analysis, cancellation);
+    }
+
     /// <summary>Renews the summary of one case in the context; saving is the caller's.</summary>
-    public static async Task RenewAsync(
+    public static async Task<Standing> RenewAsync(
         RecordsContext records,
         Guid caseId,
         AnalysisSettings settings,
@@ -41,7 +49,8 @@ internal static class SummaryRenewal
     {
         CaseRecord injury = await records.Cases.AsNoTracking().FirstAsync(record => record.Id == caseId, cancellation);
         (CaseCourse course, IReadOnlyList<LinkConstraint> constraints) = await CaseRows.StandingAsync(records, injury, cancellation);
-        CaseSummaryRecord computed = Compute(course, constraints, caseId, records.PracticeId, settings, now, today);
+        CaseAnalysis analysis = CaseAnalyser.Analyse(course, constraints, settings, today);
+        CaseSummaryRecord computed = Of(analysis, course, constraints, caseId, records.PracticeId, now);
         CaseSummaryRecord? kept = await records.CaseSummaries.FirstOrDefaultAsync(summary => summary.CaseId == caseId, cancellation);
         if (kept is null)
         {
@@ -51,6 +60,8 @@ internal static class SummaryRenewal
         {
             records.Entry(kept).CurrentValues.SetValues(computed);
         }
+
+        return new Standing(injury, course, constraints, analysis);
     }
 
     /// <summary>Analyses a course and makes its summary.</summary>
@@ -62,9 +73,19 @@ internal static class SummaryRenewal
         AnalysisSettings settings,
         DateTime now,
         DateOnly today
+    ) => Of(CaseAnalyser.Analyse(course, constraints, settings, today), course, constraints, caseId, practiceId, now);
+
+    private static CaseSummaryRecord Of(
+        CaseAnalysis analysis,
+        CaseCourse course,
+        IReadOnlyList<LinkConstraint> constraints,
+        Guid caseId,
+        Guid practiceId,
+        DateTime now
     )
     {
-        CaseAnalysis analysis = CaseAnalyser.Analyse(course, constraints, settings, today);
+        AnalysisSettings settings = analysis.Settings;
+        DateOnly today = analysis.AsOf;
         string settingsJson = SettingsStore.Write(settings);
         Examination[] read = [.. course.Examinations.Where(examination => examination.Date <= today)];
         Examination[] signed = [.. read.Where(examination => examination.State == ExaminationState.Signed)];
@@ -117,4 +138,7 @@ internal static class SummaryRenewal
     }
 
     private static double? Finite(double? value) => value is { } number && double.IsFinite(number) ? number : null;
+
+    /// <summary>A case as it stands, with its analysis.</summary>
+    internal sealed record Standing(CaseRecord Case, CaseCourse Course, IReadOnlyList<LinkConstraint> Words, CaseAnalysis Analysis);
 }

@@ -38,7 +38,7 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
             .ToLookup(entry => ((ReadingRecord)entry.Entity).ExaminationId);
         foreach (EntityEntry entry in entries)
         {
-            if (entry.Entity is KeptRecord and not ImportFileRecord && Told(entry, readings) is { } told)
+            if (entry.Entity is KeptRecord and not (ImportFileRecord or PermitLookRecord) && Told(entry, readings) is { } told)
             {
                 KeptRecord kept = (KeptRecord)entry.Entity;
                 records.Changes.Add(Line(records, Kind(kept), kept.Id, CaseOf(kept), told.Before, told.After));

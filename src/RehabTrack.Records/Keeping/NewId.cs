@@ -7,6 +7,7 @@ namespace RehabTrack.Records.Keeping;
 internal static class NewId
 {
     private const int IdBytes = 16;
+    private const int TimeBytes = 6;
     private static uint counter;
 
     public static Guid At(DateTime instant)
@@ -19,5 +20,19 @@ internal static class NewId
         bytes[8] = (byte)(0x80 | ((count >> 8) & 0x3F));
         bytes[9] = (byte)count;
         return new Guid(bytes, bigEndian: true);
+    }
+
+    /// <summary>The moment, to the millisecond, at which an identity was made.</summary>
+    public static DateTime InstantOf(Guid id)
+    {
+        Span<byte> bytes = stackalloc byte[IdBytes];
+        id.TryWriteBytes(bytes, bigEndian: true, out _);
+        long milliseconds = 0;
+        for (int i = 0; i < TimeBytes; i++)
+        {
+            milliseconds = (milliseconds << 8) | bytes[i];
+        }
+
+        return DateTime.UnixEpoch.AddMilliseconds(milliseconds);
     }
 }

@@ -49,6 +49,16 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
 
     public DbSet<CaseSummaryRecord> CaseSummaries => Set<CaseSummaryRecord>();
 
+    public DbSet<ExerciseEntryRecord> ExerciseEntries => Set<ExerciseEntryRecord>();
+
+    public DbSet<PlanDraftRecord> PlanDrafts => Set<PlanDraftRecord>();
+
+    public DbSet<DecisionRecord> Decisions => Set<DecisionRecord>();
+
+    public DbSet<ConcernRecord> Concerns => Set<ConcernRecord>();
+
+    public DbSet<PermitLookRecord> PermitLooks => Set<PermitLookRecord>();
+
     public DbSet<SignedFiguresRecord> SignedFigures => Set<SignedFiguresRecord>();
 
     /// <summary>Takes the context for one practice; a pooled context is entered anew each time.</summary>
@@ -187,6 +197,49 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
             Keep(tracing, "RepeatTracing");
             tracing.HasQueryFilter(record => record.PracticeId == PracticeId);
             tracing.Property(record => record.Subject).HasMaxLength(NameLength);
+        });
+        modelBuilder.Entity<ExerciseEntryRecord>(entry =>
+        {
+            Keep(entry, "ExerciseEntry");
+            entry.HasQueryFilter(record => record.PracticeId == PracticeId);
+            entry.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
+            entry.HasIndex(record => new { record.HorseId, record.Number }).IsUnique();
+        });
+        modelBuilder.Entity<PlanDraftRecord>(draft =>
+        {
+            Keep(draft, "PlanDraft");
+            draft.HasQueryFilter(record => record.PracticeId == PracticeId);
+            draft.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
+            draft.HasIndex(record => record.HorseId).IsUnique();
+        });
+        modelBuilder.Entity<DecisionRecord>(decision =>
+        {
+            Keep(decision, "Decision");
+            decision.HasQueryFilter(record => record.PracticeId == PracticeId);
+            decision.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
+            decision
+                .HasOne<ExerciseEntryRecord>()
+                .WithOne()
+                .HasForeignKey<DecisionRecord>(record => record.EntryId)
+                .OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<ConcernRecord>(concern =>
+        {
+            Keep(concern, "Concern");
+            concern.HasQueryFilter(record => record.PracticeId == PracticeId);
+            concern.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
+            concern
+                .HasOne<ExerciseEntryRecord>()
+                .WithOne()
+                .HasForeignKey<ConcernRecord>(record => record.EntryId)
+                .OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<PermitLookRecord>(look =>
+        {
+            Keep(look, "PermitLook");
+            look.HasQueryFilter(record => record.PracticeId == PracticeId);
+            look.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
+            look.HasIndex(record => new { record.HorseId, record.PersonId }).IsUnique();
         });
         modelBuilder.Entity<CaseSummaryRecord>(summary =>
         {

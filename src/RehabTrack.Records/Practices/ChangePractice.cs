@@ -92,7 +92,7 @@ public sealed class ChangePractice(RecordsAccess access) : Command<ChangePractic
             .ToArrayAsync(cancellation);
         foreach (Guid caseId in cases)
         {
-            await SummaryRenewal.RenewAsync(session.Records, caseId, settings, session.Now, session.Today, cancellation);
+            await SummaryRenewal.RenewAsync(session, caseId, settings, cancellation);
         }
     }
 }

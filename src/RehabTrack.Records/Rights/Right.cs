@@ -44,4 +44,19 @@ public enum Right
 
     /// <summary>Read who changed what.</summary>
     SeeHistory,
+
+    /// <summary>Read what is permitted today, and what a vet released.</summary>
+    SeePermits,
+
+    /// <summary>Enter a day's exercise, say that a horse does not work.</summary>
+    LogExercise,
+
+    /// <summary>Report a concern.</summary>
+    ReportConcerns,
+
+    /// <summary>Read plans, decisions, logs and concerns, and write plans that are not signed.</summary>
+    WorkOnExercise,
+
+    /// <summary>Sign plans and decisions, and release what owner and trainer read.</summary>
+    DecideExercise,
 }

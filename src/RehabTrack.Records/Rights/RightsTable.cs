@@ -8,13 +8,26 @@ public static class RightsTable
         role switch
         {
             Role.Vet => Reach.Practice,
-            Role.Administrator => right is Right.SignExaminations or Right.ChangeLinks ? Reach.None : Reach.Practice,
-            Role.Assistant => right is Right.SignExaminations or Right.ChangeLinks or Right.ChangePractice or Right.ChangeStaff
+            Role.Administrator => right is Right.SignExaminations or Right.ChangeLinks or Right.DecideExercise
                 ? Reach.None
                 : Reach.Practice,
-            Role.Trainer or Role.Owner or Role.ReferringVet => right is Right.SeePractice or Right.SeeHorses ? Reach.OwnHorses : Reach.None,
+            Role.Assistant => right
+                is Right.SignExaminations
+                    or Right.ChangeLinks
+                    or Right.ChangePractice
+                    or Right.ChangeStaff
+                    or Right.DecideExercise
+                ? Reach.None
+                : Reach.Practice,
+            Role.Trainer => Outside(right) || right is Right.SeePermits or Right.ReportConcerns or Right.LogExercise
+                ? Reach.OwnHorses
+                : Reach.None,
+            Role.Owner => Outside(right) || right is Right.SeePermits or Right.ReportConcerns ? Reach.OwnHorses : Reach.None,
+            Role.ReferringVet => Outside(right) ? Reach.OwnHorses : Reach.None,
         };
 
     /// <summary>Whether the role belongs to those who work in the practice.</summary>
     public static bool IsStaff(Role role) => role is Role.Administrator or Role.Vet or Role.Assistant;
+
+    private static bool Outside(Right right) => right is Right.SeePractice or Right.SeeHorses;
 }

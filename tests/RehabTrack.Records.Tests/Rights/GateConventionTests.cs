@@ -1,6 +1,7 @@
 using System.Reflection;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Examinations;
+using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Links;
 using RehabTrack.Records.People;
@@ -31,6 +32,9 @@ public sealed class GateConventionTests
         typeof(PinLink),
         typeof(BreakLink),
         typeof(WithdrawLinkWord),
+        typeof(SignPlan),
+        typeof(SignDecision),
+        typeof(ReleaseDecision),
     ];
 
     public static TheoryData<string> UseCases => [.. RecordsServices.UseCases().Select(type => type.FullName!)];
@@ -85,6 +89,8 @@ public sealed class GateConventionTests
         await using RecordsHouse house = await RecordsHouse.BuildAsync();
         Type type = TypeOf(useCase);
         Type[] forEverybody = [typeof(GetPractice), typeof(FindHorses), typeof(GetHorse), typeof(GetHorsePhoto)];
+        Type[] forOwners = [typeof(GetYard), typeof(NoteLook), typeof(ReportConcern)];
+        Type[] forTrainers = [.. forOwners, typeof(LogDay), typeof(PauseWork)];
         foreach (Role role in Enum.GetValues<Role>())
         {
             Actor actor = await house.PersonAsync($"Somebody {role}", role);
@@ -93,7 +99,9 @@ public sealed class GateConventionTests
                 Role.Vet => false,
                 Role.Administrator => ForVetsOnly.Contains(type),
                 Role.Assistant => ForVetsOnly.Contains(type) || type == typeof(ChangePractice) || type == typeof(TakeError),
-                Role.Trainer or Role.Owner or Role.ReferringVet => !forEverybody.Contains(type),
+                Role.Trainer => !forEverybody.Contains(type) && !forTrainers.Contains(type),
+                Role.Owner => !forEverybody.Contains(type) && !forOwners.Contains(type),
+                Role.ReferringVet => !forEverybody.Contains(type),
             };
 
             Assert.Equal(refused, await CodeAsync(house, type, actor) == "not-allowed");

@@ -1,0 +1,223 @@
+using System.Text.Json;
+using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Permits;
+using RehabTrack.Records.Horses;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.Exercise;
+
+/// <summary>Reads and adds lines of exercise histories, and makes of them what the heart takes.</summary>
+internal static class ExerciseRows
+{
+    /// <summary>The horse, when it is there and within the reach of who asks; null otherwise.</summary>
+    public static async Task<HorseRecord?> HorseAsync(RecordsSession session, Guid horseId, CancellationToken cancellation)
+    {
+        IQueryable<HorseRecord> horses = session
+            .Records.Horses.AsNoTracking()
+            .Where(horse => horse.Id == horseId && horse.ArchivedAt == null);
+        if (session.Reach == Reach.OwnHorses)
+        {
+            horses = HorsePeople.Own(session.Records, horses, session.Person.Id);
+        }
+
+        return await horses.FirstOrDefaultAsync(cancellation);
+    }
+
+    /// <summary>The lines of some horses, in the order in which they were recorded.</summary>
+    public static async Task<ILookup<Guid, ExerciseEntryRecord>> LinesAsync(
+        RecordsContext records,
+        Guid[] horseIds,
+        CancellationToken cancellation
+    ) =>
+        (
+            await records
+                .ExerciseEntries.AsNoTracking()
+                .Where(entry => horseIds.Contains(entry.HorseId))
+                .OrderBy(entry => entry.Number)
+                .ToListAsync(cancellation)
+        ).ToLookup(entry => entry.HorseId);
+
+    /// <summary>
+    /// All that permits of some horses follow from: their lines, and their cases and signed examinations, each at the moment it was
+    /// recorded.
+    /// </summary>
+    public static async Task<IReadOnlyDictionary<Guid, PermitHistory>> HistoriesAsync(
+        RecordsSession session,
+        Guid[] horseIds,
+        ILookup<Guid, ExerciseEntryRecord> lines,
+        CancellationToken cancellation
+    )
+    {
+        RecordsContext records = session.Records;
+        ILookup<Guid, CaseRecord> cases = (
+            await records.Cases.AsNoTracking().Where(injury => horseIds.Contains(injury.HorseId)).ToListAsync(cancellation)
+        ).ToLookup(injury => injury.HorseId);
+        Guid[] caseIds = [.. cases.SelectMany(group => group).Select(injury => injury.Id)];
+        ILookup<Guid, SignedRow> examinations = (
+            await records
+                .Examinations.AsNoTracking()
+                .Where(examination =>
+                    caseIds.Contains(examination.CaseId)
+                    && examination.State == ExaminationState.Signed
+                    && examination.SignedAt != null
+                    && examination.ArchivedAt == null
+                )
+                .Select(examination => new SignedRow(examination.Id, examination.CaseId, examination.Date, examination.SignedAt!.Value))
+                .ToListAsync(cancellation)
+        ).ToLookup(examination => examination.CaseId);
+        return horseIds.ToDictionary(
+            id => id,
+            id => Of(lines[id], cases[id], [.. cases[id].SelectMany(injury => examinations[injury.Id])], session.Practice.TimeZone)
+        );
+    }
+
+    /// <summary>Adds a line; its number makes sure that nobody else wrote one in between.</summary>
+    public static ExerciseEntryRecord Add(
+        RecordsSession session,
+        Guid horseId,
+        int number,
+        PermitEntry entry,
+        string? onBehalfOf = null,
+        object? more = null
+    )
+    {
+        (ExerciseEntryKind kind, DateOnly date) = KindOf(entry);
+        ExerciseEntryRecord record = new()
+        {
+            Id = session.NewId(),
+            HorseId = horseId,
+            Number = number,
+            Kind = kind,
+            Date = date,
+            RecordedAt = session.Now,
+            RecordedOn = session.Today,
+            EnteredById = session.Person.Id,
+            OnBehalfOf = onBehalfOf,
+            ContentJson = JsonSerializer.Serialize(entry, entry.GetType(), RecordJson.Options),
+            MoreJson = more is null ? null : JsonSerializer.Serialize(more, more.GetType(), RecordJson.Options),
+        };
+        session.Records.ExerciseEntries.Add(record);
+        return record;
+    }
+
+    /// <summary>A line as the heart reads it.</summary>
+    public static PermitEntry Read(ExerciseEntryRecord record, long order) =>
+        Content(record) with
+        {
+            Order = order,
+            RecordedOn = record.RecordedOn,
+        };
+
+    private static PermitHistory Of(
+        IEnumerable<ExerciseEntryRecord> lines,
+        IEnumerable<CaseRecord> cases,
+        IReadOnlyList<SignedRow> examinations,
+        string timeZone
+    )
+    {
+        List<Moment> moments = [];
+        foreach (CaseRecord injury in cases)
+        {
+            string id = RecordText.Of(injury.Id);
+            DateTime opened = NewId.InstantOf(injury.Id);
+            DateOnly openedOn = PracticeTime.DateOf(opened, timeZone);
+            moments.Add(
+                new(
+                    opened,
+                    0,
+                    order => new CaseOpened
+                    {
+                        Order = order,
+                        RecordedOn = openedOn,
+                        CaseId = id,
+                        Date = openedOn,
+                    }
+                )
+            );
+            if ((injury.ClosedAt ?? injury.ArchivedAt) is { } closed)
+            {
+                DateOnly closedOn = PracticeTime.DateOf(closed, timeZone);
+                moments.Add(
+                    new(
+                        closed,
+                        3,
+                        order => new CaseClosed
+                        {
+                            Order = order,
+                            RecordedOn = closedOn,
+                            CaseId = id,
+                            Date = closedOn,
+                        }
+                    )
+                );
+            }
+        }
+
+        foreach (SignedRow examination in examinations)
+        {
+            DateOnly signedOn = PracticeTime.DateOf(examination.SignedAt, timeZone);
+            moments.Add(
+                new(
+                    examination.SignedAt,
+                    1,
+                    order => new ExaminationSigned
+                    {
+                        Order = order,
+                        RecordedOn = signedOn,
+                        CaseId = RecordText.Of(examination.CaseId),
+                        Date = examination.Date,
+                    }
+                )
+            );
+        }
+
+        // A clock that was set back must not turn the order of the lines.
+        DateTime latest = DateTime.MinValue;
+        foreach (ExerciseEntryRecord line in lines)
+        {
+            latest = line.RecordedAt > latest ? line.RecordedAt : latest;
+            moments.Add(new(latest, 2, order => Read(line, order)));
+        }
+
+        return new PermitHistory([
+            .. moments.OrderBy(moment => moment.At).ThenBy(moment => moment.Rank).Select((moment, index) => moment.Entry(index + 1)),
+        ]);
+    }
+
+    private static PermitEntry Content(ExerciseEntryRecord record)
+    {
+        T Of<T>()
+            where T : PermitEntry => JsonSerializer.Deserialize<T>(record.ContentJson, RecordJson.Options)!;
+
+        return record.Kind switch
+        {
+            ExerciseEntryKind.PlanSigned => Of<PlanSigned>(),
+            ExerciseEntryKind.DecisionSigned => Of<DecisionSigned>(),
+            ExerciseEntryKind.DayLogged => Of<DayLogged>(),
+            ExerciseEntryKind.ConcernOpened => Of<ConcernOpened>(),
+            ExerciseEntryKind.WorkLowered => Of<WorkLowered>(),
+            ExerciseEntryKind.WorkPaused => Of<WorkPaused>(),
+            ExerciseEntryKind.HoldPlaced => Of<HoldPlaced>(),
+        };
+    }
+
+    private static (ExerciseEntryKind Kind, DateOnly Date) KindOf(PermitEntry entry) =>
+        entry switch
+        {
+            PlanSigned signed => (ExerciseEntryKind.PlanSigned, signed.From),
+            DecisionSigned signed => (ExerciseEntryKind.DecisionSigned, signed.Decision.From),
+            DayLogged logged => (ExerciseEntryKind.DayLogged, logged.Log.Date),
+            ConcernOpened concern => (ExerciseEntryKind.ConcernOpened, concern.Date),
+            WorkLowered lowered => (ExerciseEntryKind.WorkLowered, lowered.From),
+            WorkPaused paused => (ExerciseEntryKind.WorkPaused, paused.From),
+            HoldPlaced hold => (ExerciseEntryKind.HoldPlaced, hold.From),
+            _ => throw new InvalidOperationException($"Cases and examinations tell of themselves: {entry.GetType().Name}."),
+        };
+
+    private sealed record SignedRow(Guid Id, Guid CaseId, DateOnly Date, DateTime SignedAt);
+
+    private sealed record Moment(DateTime At, int Rank, Func<long, PermitEntry> Entry);
+}

@@ -1,0 +1,39 @@
+using RehabTrack.Rechecks.Permits;
+using RehabTrack.Records.Horses;
+using RehabTrack.Records.Practices;
+
+namespace RehabTrack.Records.Exercise;
+
+/// <summary>The exercise of one horse, for those who work in the practice.</summary>
+public sealed record ExerciseView
+{
+    /// <summary>The horse with its people and cases.</summary>
+    public required HorseView Horse { get; init; }
+
+    /// <summary>The practice.</summary>
+    public required PracticeView Practice { get; init; }
+
+    /// <summary>All that happened, as the heart takes it: what a signature would change can be tried on it.</summary>
+    public required PermitHistory History { get; init; }
+
+    /// <summary>What is allowed today.</summary>
+    public required Permit Today { get; init; }
+
+    /// <summary>The lines of the history, in the order in which they were written.</summary>
+    public required IReadOnlyList<ExerciseLine> Lines { get; init; }
+
+    /// <summary>The plan as it is being written; null when nobody is writing one.</summary>
+    public required PlanDraftView? Draft { get; init; }
+
+    /// <summary>The decisions, latest first.</summary>
+    public required IReadOnlyList<DecisionView> Decisions { get; init; }
+
+    /// <summary>The concerns, latest first.</summary>
+    public required IReadOnlyList<ConcernView> Concerns { get; init; }
+
+    /// <summary>The number of the last line: send it with a signature, so that nothing is signed over what was not seen.</summary>
+    public int LastNumber => Lines.Count == 0 ? 0 : Lines[^1].Number;
+
+    /// <summary>The plan version that was signed last; null when none was.</summary>
+    public PlanSigned? Plan => Lines.Select(line => line.Entry).OfType<PlanSigned>().LastOrDefault();
+}

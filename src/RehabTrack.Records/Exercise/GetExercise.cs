@@ -1,0 +1,117 @@
+using System.Text.Json;
+using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Exercise;
+using RehabTrack.Rechecks.Permits;
+using RehabTrack.Records.Horses;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Practices;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.Exercise;
+
+/// <summary>Reads the exercise of one horse whole: plan, decisions, logs, concerns, and the permit of today.</summary>
+public sealed class GetExercise(RecordsAccess access) : UseCase<Guid, ExerciseView>(access)
+{
+    private protected override Right Right => Right.WorkOnExercise;
+
+    private protected override async Task<Outcome<ExerciseView>> RunAsync(
+        RecordsSession session,
+        Guid input,
+        CancellationToken cancellation
+    )
+    {
+        RecordsContext records = session.Records;
+        if (await HorseViews.FindAsync(session, input, cancellation) is not { } horse)
+        {
+            return RecordProblems.NotFound("horse");
+        }
+
+        ILookup<Guid, ExerciseEntryRecord> lines = await ExerciseRows.LinesAsync(records, [input], cancellation);
+        PermitHistory history = (await ExerciseRows.HistoriesAsync(session, [input], lines, cancellation))[input];
+        List<DecisionRecord> decisions = await records
+            .Decisions.AsNoTracking()
+            .Where(decision => decision.HorseId == input)
+            .ToListAsync(cancellation);
+        List<ConcernRecord> concerns = await records
+            .Concerns.AsNoTracking()
+            .Where(concern => concern.HorseId == input)
+            .OrderByDescending(concern => concern.OpenedAt)
+            .ThenByDescending(concern => concern.Id)
+            .ToListAsync(cancellation);
+        PlanDraftRecord? draft = await records
+            .PlanDrafts.AsNoTracking()
+            .FirstOrDefaultAsync(record => record.HorseId == input && record.ArchivedAt == null, cancellation);
+        Guid[] trainers = [.. horse.People.Where(person => person.Relation == HorseRelation.Trainer).Select(person => person.PersonId)];
+        DateTime? looked = await records
+            .PermitLooks.Where(look => look.HorseId == input && trainers.Contains(look.PersonId))
+            .MaxAsync(look => (DateTime?)look.LastAt, cancellation);
+        IReadOnlyDictionary<Guid, string> names = await PersonNames.OfAsync(
+            records,
+            [.. lines[input].Select(line => (Guid?)line.EnteredById), .. concerns.Select(concern => concern.SeenById), draft?.WrittenById],
+            cancellation
+        );
+        ExerciseLine[] told = [.. lines[input].Select(line => Line(line, names))];
+        Dictionary<Guid, ExerciseLine> byId = told.ToDictionary(line => line.Id);
+        int lastDecision = told.LastOrDefault(line => line.Entry is DecisionSigned or PlanSigned)?.Number ?? 0;
+        return new ExerciseView
+        {
+            Horse = horse,
+            Practice = PracticeViews.Of(session),
+            History = history,
+            Today = PermitReader.For(history, session.Today, new PermitSettings()),
+            Lines = told,
+            Draft = draft is null
+                ? null
+                : new PlanDraftView(
+                    draft.Id,
+                    draft.Version,
+                    JsonSerializer.Deserialize<PlanVersion>(draft.ContentJson, RecordJson.Options)!,
+                    PersonNames.Name(names, draft.WrittenById) ?? "",
+                    draft.WrittenAt
+                ),
+            Decisions =
+            [
+                .. decisions
+                    .Select(decision => new DecisionView
+                    {
+                        Id = decision.Id,
+                        Version = decision.Version,
+                        Line = byId[decision.EntryId],
+                        Ground = JsonSerializer.Deserialize<DecisionGround>(decision.GroundJson, RecordJson.Options)!,
+                        Disagreement = decision.Disagreement,
+                        Release = decision.ReleaseJson is { } json ? ReleaseRows.Read(json) : null,
+                        ReleasedAt = decision.ReleasedAt,
+                    })
+                    .OrderByDescending(decision => decision.Line.Number),
+            ],
+            Concerns =
+            [
+                .. concerns.Select(concern => new ConcernView
+                {
+                    Id = concern.Id,
+                    Version = concern.Version,
+                    Line = byId[concern.EntryId],
+                    OpenedAt = concern.OpenedAt,
+                    SeenBy = PersonNames.Name(names, concern.SeenById),
+                    SeenAt = concern.SeenAt,
+                    IsAnswered = byId[concern.EntryId].Number < lastDecision,
+                    TrainerLookedAt = looked > concern.OpenedAt ? looked : null,
+                }),
+            ],
+        };
+    }
+
+    private static ExerciseLine Line(ExerciseEntryRecord line, IReadOnlyDictionary<Guid, string> names) =>
+        new()
+        {
+            Id = line.Id,
+            Number = line.Number,
+            Entry = ExerciseRows.Read(line, line.Number),
+            Date = line.Date,
+            RecordedAt = line.RecordedAt,
+            EnteredBy = PersonNames.Name(names, line.EnteredById) ?? "",
+            OnBehalfOf = line.OnBehalfOf,
+            Words = line.MoreJson is { } json ? JsonSerializer.Deserialize<LogWords>(json, RecordJson.Options) : null,
+        };
+}

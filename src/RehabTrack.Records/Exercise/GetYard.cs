@@ -1,0 +1,104 @@
+using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Permits;
+using RehabTrack.Records.Horses;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.Exercise;
+
+/// <summary>
+/// What is permitted today for the horses that a person stands beside, and what was released of them. Only horses with an open case, and
+/// only fields that are meant for the reader.
+/// </summary>
+public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyList<YardHorse>>(access)
+{
+    private const int MostHorses = 200;
+
+    private protected override Right Right => Right.SeePermits;
+
+    private protected override async Task<Outcome<IReadOnlyList<YardHorse>>> RunAsync(
+        RecordsSession session,
+        NoInput input,
+        CancellationToken cancellation
+    )
+    {
+        RecordsContext records = session.Records;
+        IQueryable<HorseRecord> beside = records.Horses.AsNoTracking().Where(horse => horse.ArchivedAt == null);
+        if (session.Reach == Reach.OwnHorses)
+        {
+            beside = HorsePeople.Own(records, beside, session.Person.Id);
+        }
+
+        List<HorseRecord> horses = await beside
+            .Where(horse => records.Cases.Any(injury => injury.HorseId == horse.Id && injury.ClosedAt == null && injury.ArchivedAt == null))
+            .OrderBy(horse => horse.FoldedName)
+            .ThenBy(horse => horse.Id)
+            .Take(MostHorses)
+            .ToListAsync(cancellation);
+        Guid[] ids = [.. horses.Select(horse => horse.Id)];
+        ILookup<Guid, ExerciseEntryRecord> lines = await ExerciseRows.LinesAsync(records, ids, cancellation);
+        IReadOnlyDictionary<Guid, PermitHistory> histories = await ExerciseRows.HistoriesAsync(session, ids, lines, cancellation);
+        IReadOnlyDictionary<Guid, (Release Release, DateTime At)> released = await ReleaseRows.LatestAsync(records, ids, cancellation);
+        ILookup<Guid, ConcernRecord> concerns = (
+            await records.Concerns.AsNoTracking().Where(concern => ids.Contains(concern.HorseId)).ToListAsync(cancellation)
+        ).ToLookup(concern => concern.HorseId);
+        ILookup<Guid, Rechecks.Anatomy.Limb> limbs = (
+            await records
+                .Cases.Where(injury => ids.Contains(injury.HorseId) && injury.ClosedAt == null && injury.ArchivedAt == null)
+                .OrderBy(injury => injury.Id)
+                .Select(injury => new { injury.HorseId, injury.Limb })
+                .ToListAsync(cancellation)
+        ).ToLookup(injury => injury.HorseId, injury => injury.Limb);
+        Dictionary<Guid, string> yards = await records.Yards.ToDictionaryAsync(yard => yard.Id, yard => yard.Name, cancellation);
+        IReadOnlyDictionary<Guid, string> names = await PersonNames.OfAsync(
+            records,
+            concerns.SelectMany(group => group).Select(concern => concern.SeenById),
+            cancellation
+        );
+        bool forOwner = session.Person.Role == Role.Owner;
+        return horses
+            .Select(horse => new YardHorse
+            {
+                Id = horse.Id,
+                Name = horse.Name,
+                Markings = horse.Markings,
+                Limbs = [.. limbs[horse.Id].Distinct()],
+                HasPhoto = horse.PhotoId is not null,
+                Yard = horse.YardId is { } yard ? yards.GetValueOrDefault(yard) : null,
+                Permit = PermitReader.For(histories[horse.Id], session.Today),
+                LoggedToday =
+                [
+                    .. lines[horse.Id]
+                        .Where(line => line.Kind == ExerciseEntryKind.DayLogged && line.Date == session.Today)
+                        .Select(line => ((DayLogged)ExerciseRows.Read(line, line.Number)).Log),
+                ],
+                Concern = Unanswered(lines[horse.Id], concerns[horse.Id], names),
+                Released = released.TryGetValue(horse.Id, out (Release Release, DateTime At) latest)
+                    ? forOwner
+                        ? latest.Release.Owner
+                        : latest.Release.Trainer
+                    : [],
+                ReleasedAt = released.TryGetValue(horse.Id, out latest) ? latest.At : null,
+            })
+            .ToList();
+    }
+
+    private static OpenConcern? Unanswered(
+        IEnumerable<ExerciseEntryRecord> lines,
+        IEnumerable<ConcernRecord> concerns,
+        IReadOnlyDictionary<Guid, string> names
+    )
+    {
+        Dictionary<Guid, int> numbers = [];
+        int signed = 0;
+        foreach (ExerciseEntryRecord line in lines)
+        {
+            numbers.Add(line.Id, line.Number);
+            signed = line.Kind is ExerciseEntryKind.DecisionSigned or ExerciseEntryKind.PlanSigned ? line.Number : signed;
+        }
+
+        ConcernRecord? open = concerns.Where(concern => numbers[concern.EntryId] > signed).MaxBy(concern => numbers[concern.EntryId]);
+        return open is null ? null : new OpenConcern(open.OpenedAt, PersonNames.Name(names, open.SeenById), open.SeenAt);
+    }
+}

@@ -1,0 +1,112 @@
+using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Exercise;
+using RehabTrack.Rechecks.Permits;
+using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.Exercise;
+
+/// <summary>
+/// Keeps a day's exercise with the permit as it was known on that day. A sign above none opens a concern and drops the permit at once.
+/// </summary>
+public sealed class LogDay(RecordsAccess access) : Command<LogDayInput, LogAnswer>(access)
+{
+    private const int MinutesOfDay = 24 * 60;
+
+    private protected override Right Right => Right.LogExercise;
+
+    private protected override async Task<Outcome<LogAnswer>> WriteAsync(
+        RecordsSession session,
+        LogDayInput input,
+        CancellationToken cancellation
+    )
+    {
+        if (await ExerciseRows.HorseAsync(session, input.HorseId, cancellation) is null)
+        {
+            return RecordProblems.NotFound("horse");
+        }
+
+        ILookup<Guid, ExerciseEntryRecord> lines = await ExerciseRows.LinesAsync(session.Records, [input.HorseId], cancellation);
+        Checks checks = new();
+        DayLog log = input.Log;
+        if (log.Date > session.Today)
+        {
+            checks.Add(new Problem("date", "date-in-future", RecordText.Of(log.Date), RecordText.Of(session.Today)));
+        }
+
+        foreach (Gait gait in Enum.GetValues<Gait>())
+        {
+            if (log.Done.Of(gait) is < 0 or > MinutesOfDay)
+            {
+                checks.Add(new Problem(FieldOf(gait), "minutes-over-day", RecordText.Of(log.Done.Of(gait))));
+            }
+        }
+
+        if (!checks.Any && log.Done.Total > MinutesOfDay)
+        {
+            checks.Add(new Problem(FieldOf(Gait.Walk), "minutes-over-day", RecordText.Of(log.Done.Total)));
+        }
+
+        if (
+            !await session.Records.Cases.AnyAsync(
+                injury => injury.HorseId == input.HorseId && injury.ClosedAt == null && injury.ArchivedAt == null,
+                cancellation
+            )
+        )
+        {
+            checks.Add(new Problem("date", "log-without-open-case"));
+        }
+
+        string? onBehalfOf = checks.Line("onBehalfOf", input.OnBehalfOf);
+        LogWords words = new()
+        {
+            Words = checks.Text("words", input.Words.Words),
+            Handler = checks.Line("handler", input.Words.Handler),
+            Care = checks.Text("care", input.Words.Care),
+            Permitted = PermittedOn(
+                (await ExerciseRows.HistoriesAsync(session, [input.HorseId], lines, cancellation))[input.HorseId],
+                log.Date
+            ),
+        };
+        if (checks.Any)
+        {
+            return checks.Problems;
+        }
+
+        ExerciseEntryRecord line = ExerciseRows.Add(
+            session,
+            input.HorseId,
+            lines[input.HorseId].Count() + 1,
+            new DayLogged
+            {
+                Order = 0,
+                RecordedOn = session.Today,
+                Log = log,
+            },
+            onBehalfOf,
+            words
+        );
+        if (log.HasSign)
+        {
+            ConcernRows.Open(session, line);
+        }
+
+        await session.Records.SaveChangesAsync(cancellation);
+        return new LogAnswer(line.Id, log.HasSign);
+    }
+
+    private static string FieldOf(Gait gait) =>
+        gait switch
+        {
+            Gait.Walk => "walk",
+            Gait.Trot => "trot",
+            Gait.Canter => "canter",
+            Gait.Gallop => "gallop",
+        };
+
+    // What became known later must not make yesterday's work too much.
+    private static Work PermittedOn(PermitHistory history, DateOnly date) =>
+        PermitReader.For(new PermitHistory([.. history.Entries.Where(entry => entry.RecordedOn <= date)]), date).Work;
+}

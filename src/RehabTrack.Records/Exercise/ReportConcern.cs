@@ -1,0 +1,50 @@
+using RehabTrack.Rechecks.Permits;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.Exercise;
+
+/// <summary>Reports a concern: the permit drops at once, until a vet signs.</summary>
+public sealed class ReportConcern(RecordsAccess access) : Command<ReportConcernInput, LogAnswer>(access)
+{
+    private protected override Right Right => Right.ReportConcerns;
+
+    private protected override async Task<Outcome<LogAnswer>> WriteAsync(
+        RecordsSession session,
+        ReportConcernInput input,
+        CancellationToken cancellation
+    )
+    {
+        if (await ExerciseRows.HorseAsync(session, input.HorseId, cancellation) is null)
+        {
+            return RecordProblems.NotFound("horse");
+        }
+
+        Checks checks = new();
+        LogWords words = new() { Words = checks.Text("words", input.Words) };
+        string? onBehalfOf = checks.Line("onBehalfOf", input.OnBehalfOf);
+        if (checks.Any)
+        {
+            return checks.Problems;
+        }
+
+        int lines = (await ExerciseRows.LinesAsync(session.Records, [input.HorseId], cancellation))[input.HorseId].Count();
+        ExerciseEntryRecord line = ExerciseRows.Add(
+            session,
+            input.HorseId,
+            lines + 1,
+            new ConcernOpened
+            {
+                Order = 0,
+                RecordedOn = session.Today,
+                Date = session.Today,
+            },
+            onBehalfOf,
+            words
+        );
+        ConcernRows.Open(session, line);
+        await session.Records.SaveChangesAsync(cancellation);
+        return new LogAnswer(line.Id, IsConcern: true);
+    }
+}

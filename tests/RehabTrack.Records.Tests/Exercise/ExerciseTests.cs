@@ -1,0 +1,409 @@
+using Microsoft.Data.Sqlite;
+using RehabTrack.Rechecks.Exercise;
+using RehabTrack.Rechecks.Permits;
+using RehabTrack.Rechecks.Suggestions;
+using RehabTrack.Records.Exercise;
+using RehabTrack.Records.Practices;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+using RehabTrack.Records.Tests.House;
+
+namespace RehabTrack.Records.Tests.Exercise;
+
+/// <summary>Plan, decision, log and concern on a real database: what is signed, what drops it, who may do what.</summary>
+public sealed class ExerciseTests
+{
+    private static string Code<T>(Outcome<T> outcome) => Assert.Single(outcome.Problems).Code;
+
+    public sealed class Plans
+    {
+        [Fact]
+        public async Task Nothing_is_permitted_before_a_vet_signs_a_plan()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Assert.Equal(PermitState.NothingSigned, (await at.YardAsync()).Permit.State);
+
+            Assert.True((await at.DraftAsync(ExerciseHouse.Plan)).Succeeded);
+            Assert.Equal(
+                (PermitState.NothingSigned, 0),
+                ((await at.YardAsync()).Permit.State, (await at.YardAsync()).Permit.Work.Outing.Total)
+            );
+
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+            Permit permit = (await at.YardAsync()).Permit;
+            Assert.Equal((PermitState.Live, 20, 2), (permit.State, permit.Work.Outing.Walk, permit.Work.OutingsADay));
+            Assert.Equal(1, (await at.YardAsync()).PlanNumber);
+            Assert.Null((await at.ViewAsync()).Draft);
+        }
+
+        [Fact]
+        public async Task A_wrong_plan_is_kept_as_a_draft_with_what_is_wrong_and_cannot_be_signed()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            PlanVersion wrong = ExerciseHouse.Plan with { Steps = [ExerciseHouse.Plan.Steps[0] with { ShortestDays = 0 }] };
+
+            Outcome<Saved> kept = await at.DraftAsync(wrong);
+            Assert.NotEmpty(kept.Cautions);
+            Assert.Equal(0, (await at.ViewAsync()).Draft!.Plan.Steps[0].ShortestDays);
+            Assert.Contains(
+                (await at.SignAsync(wrong)).Problems,
+                problem => problem.Field.StartsWith("steps[0]", StringComparison.Ordinal)
+            );
+        }
+
+        [Fact]
+        public async Task A_plan_is_signed_from_today_on_with_a_recheck_after_it_and_a_place_within_it()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Outcome<Saved> refused = await at.SignAsync(
+                ExerciseHouse.Plan,
+                input =>
+                    input with
+                    {
+                        From = ExerciseHouse.Today.AddDays(-1),
+                        RecheckDate = ExerciseHouse.Today.AddDays(-1),
+                        Place = new PlanPlace(2, 0),
+                    }
+            );
+
+            Assert.Equal(
+                ["signature-in-past", "recheck-before-start", "step-not-in-plan"],
+                refused.Problems.Select(problem => problem.Code)
+            );
+        }
+
+        [Fact]
+        public async Task Of_two_vets_who_sign_at_once_the_second_is_told_and_loses_nothing()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+            Assert.True((await at.DecideAsync(DecisionKind.Hold)).Succeeded);
+
+            Outcome<Saved> second = await at.DecideAsync(DecisionKind.Hold, input => input with { SeenNumber = 1 });
+            Assert.Equal("exercise-changed-since-seen", Code(second));
+            Assert.Single((await at.ViewAsync()).Decisions);
+
+            // The second draft stands where it was.
+            Saved draft = (await at.DraftAsync(ExerciseHouse.Plan with { Title = "second" })).Value;
+            Outcome<Saved> plan = await at
+                .House.Get<SignPlan>()
+                .ExecuteAsync(
+                    at.House.Vet,
+                    new SignPlanInput
+                    {
+                        CommandId = Guid.NewGuid(),
+                        HorseId = at.Horse,
+                        Version = draft.Version,
+                        SeenNumber = 0,
+                        From = ExerciseHouse.Today,
+                        Place = PlanPlace.Start,
+                        IsAdvance = true,
+                        RecheckDate = ExerciseHouse.Today.AddDays(30),
+                    }
+                );
+            Assert.Equal("exercise-changed-since-seen", Code(plan));
+            Assert.Equal("second", (await at.ViewAsync()).Draft!.Plan.Title);
+        }
+
+        [Fact]
+        public async Task A_line_of_the_history_is_never_changed()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+
+            await using SqliteConnection connection = new($"Data Source={at.House.Database}");
+            await connection.OpenAsync();
+            await using SqliteCommand change = connection.CreateCommand();
+            change.CommandText = "UPDATE ExerciseEntry SET Number = 7";
+            SqliteException refused = await Assert.ThrowsAsync<SqliteException>(() => change.ExecuteNonQueryAsync());
+            Assert.Contains("append-only", refused.Message, StringComparison.Ordinal);
+        }
+    }
+
+    public sealed class Decisions
+    {
+        [Fact]
+        public async Task A_gate_is_passed_by_a_signed_examination_and_a_signed_decision_alone()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+            for (int day = 0; day < 28; day++)
+            {
+                Assert.True(
+                    (await at.LogAsync(new DayLog { Date = ExerciseHouse.Today.AddDays(day), Done = new OutingMinutes(40) })).Succeeded
+                );
+                at.House.Time.Advance(TimeSpan.FromDays(1));
+            }
+
+            Assert.Equal(0, (await at.YardAsync()).Permit.Work.Outing.Trot);
+            static SignDecisionInput ToTrot(SignDecisionInput input) =>
+                input with
+                {
+                    Decision = input.Decision with { Place = new PlanPlace(1, 0) },
+                };
+            // Signed without an examination it is kept, and raises nothing.
+            Assert.True((await at.DecideAsync(DecisionKind.Advance, ToTrot)).Succeeded);
+            Assert.Equal(0, (await at.YardAsync()).Permit.Work.Outing.Trot);
+
+            await at.House.SignedAsync(at.Case, Wishes.Content(ExerciseHouse.Today.AddDays(28), (16, 0.1), (18, 0.3)));
+            Assert.True((await at.DecideAsync(DecisionKind.Advance, ToTrot)).Succeeded);
+            Assert.Equal((20, 5), ((await at.YardAsync()).Permit.Work.Outing.Walk, (await at.YardAsync()).Permit.Work.Outing.Trot));
+        }
+
+        [Fact]
+        public async Task What_it_rested_on_is_kept_and_disagreeing_asks_for_a_sentence()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+            Saved examination = await at.House.SignedAsync(at.Case, Wishes.Content(ExerciseHouse.Today, (16, 0.1), (18, 0.3)));
+
+            Outcome<Saved> silent = await at.DecideAsync(
+                DecisionKind.Advance,
+                input => input with { Decision = input.Decision with { Place = PlanPlace.Start }, Disagreement = " " }
+            );
+            Assert.Equal("disagreement-missing", Code(silent));
+
+            // One examination alone is not yet readable: the rules say hold.
+            Assert.True((await at.DecideAsync(DecisionKind.Hold, input => input with { Disagreement = null })).Succeeded);
+            DecisionView kept = Assert.Single((await at.ViewAsync()).Decisions);
+            CaseGround ground = Assert.Single(kept.Ground.Cases);
+            Assert.Equal(
+                (at.Case, SuggestedMove.Hold, SuggestedMove.Hold),
+                (ground.CaseId, ground.Suggested, kept.Ground.Suggested!.Value)
+            );
+            Assert.Equal([examination.Id], ground.Examinations);
+            Assert.Contains(RuleCode.NotYetReadable, ground.Rules);
+            Assert.Equal("Edda Marrow", ((DecisionSigned)kept.Line.Entry).Decision.SignedBy);
+        }
+
+        [Fact]
+        public async Task Signs_found_by_hand_make_the_rules_say_stop()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+
+            Outcome<Saved> refused = await at.DecideAsync(
+                DecisionKind.Hold,
+                input =>
+                    input with
+                    {
+                        Visit = new Visit { Heat = SignGrade.Slight },
+                        Disagreement = null,
+                    }
+            );
+
+            Assert.Equal(("disagreement-missing", "Stop"), (Code(refused), refused.Problems[0].Arguments[0]));
+        }
+
+        [Fact]
+        public async Task Only_what_is_released_reaches_owner_and_trainer_each_their_own()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+            Saved decision = (await at.DecideAsync(DecisionKind.Hold)).Value;
+            Assert.Empty((await at.YardAsync()).Released);
+            Assert.Empty((await at.YardAsync(at.Owner)).Released);
+
+            Outcome<Saved> empty = await at
+                .House.Get<ReleaseDecision>()
+                .ExecuteAsync(
+                    at.House.Vet,
+                    new ReleaseDecisionInput(Guid.NewGuid(), decision.Id, decision.Version, new Release([" "], []))
+                );
+            Assert.Equal(["owner", "trainer"], empty.Problems.Select(problem => problem.Field));
+
+            Assert.True(
+                (
+                    await at
+                        .House.Get<ReleaseDecision>()
+                        .ExecuteAsync(
+                            at.House.Vet,
+                            new ReleaseDecisionInput(
+                                Guid.NewGuid(),
+                                decision.Id,
+                                decision.Version,
+                                new Release(["Thistle Vane stays at walk."], ["Walk in hand, nothing more."])
+                            )
+                        )
+                ).Succeeded
+            );
+            Assert.Equal(["Walk in hand, nothing more."], (await at.YardAsync()).Released);
+            Assert.Equal(["Thistle Vane stays at walk."], (await at.YardAsync(at.Owner)).Released);
+        }
+    }
+
+    public sealed class LogsAndConcerns
+    {
+        [Fact]
+        public async Task A_log_keeps_what_was_permitted_on_its_day_whatever_is_signed_later()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+            at.House.Time.Advance(TimeSpan.FromDays(1));
+            Assert.True((await at.DecideAsync(DecisionKind.Stop)).Succeeded);
+
+            Assert.True((await at.LogAsync(new DayLog { Date = ExerciseHouse.Today, Done = new OutingMinutes(40) })).Succeeded);
+            Assert.True((await at.LogAsync(new DayLog { Date = ExerciseHouse.Today.AddDays(1), Done = new OutingMinutes(5) })).Succeeded);
+
+            Assert.Equal(
+                [20, 0],
+                (await at.ViewAsync()).Lines.Where(line => line.Entry is DayLogged).Select(line => line.Words!.Permitted!.Outing.Walk)
+            );
+        }
+
+        [Fact]
+        public async Task A_concern_drops_the_permit_at_once_until_a_vet_signs_and_seeing_it_lifts_nothing()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+            Assert.True((await at.House.Get<NoteLook>().ExecuteAsync(at.Trainer, new NoteLookInput(Guid.NewGuid(), [at.Horse]))).Succeeded);
+            at.House.Time.Advance(TimeSpan.FromHours(1));
+
+            Assert.True((await at.ReportAsync(at.Owner)).Value.IsConcern);
+            YardHorse horse = await at.YardAsync();
+            Assert.Equal((PermitState.Floor, 0), (horse.Permit.State, horse.Permit.Work.Outing.Total));
+            Assert.Null(horse.Concern!.SeenBy);
+
+            ConcernView concern = Assert.Single((await at.ViewAsync()).Concerns);
+            Assert.Equal(("warm behind", "Jory Fenn"), (concern.Line.Words!.Words, concern.Line.EnteredBy));
+            Assert.Null(concern.TrainerLookedAt);
+            Assert.True(
+                (
+                    await at
+                        .House.Get<SeeConcern>()
+                        .ExecuteAsync(at.House.Vet, new RecordInput(Guid.NewGuid(), concern.Id, concern.Version))
+                ).Succeeded
+            );
+            Assert.Equal(("Edda Marrow", PermitState.Floor), ((await at.YardAsync()).Concern!.SeenBy, (await at.YardAsync()).Permit.State));
+
+            at.House.Time.Advance(TimeSpan.FromHours(1));
+            Assert.True((await at.House.Get<NoteLook>().ExecuteAsync(at.Trainer, new NoteLookInput(Guid.NewGuid(), [at.Horse]))).Succeeded);
+            Assert.NotNull((await at.ViewAsync()).Concerns[0].TrainerLookedAt);
+
+            Assert.True((await at.DecideAsync(DecisionKind.Hold)).Succeeded);
+            Assert.Null((await at.YardAsync()).Concern);
+            Assert.True((await at.ViewAsync()).Concerns[0].IsAnswered);
+            Assert.Equal((PermitState.Held, 20), ((await at.YardAsync()).Permit.State, (await at.YardAsync()).Permit.Work.Outing.Walk));
+        }
+
+        [Fact]
+        public async Task A_sign_in_a_log_is_a_concern_and_none_or_not_checked_is_not()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+
+            Assert.False((await at.LogAsync(new DayLog { Date = ExerciseHouse.Today, Heat = SignGrade.None })).Value.IsConcern);
+            Assert.False((await at.LogAsync(new DayLog { Date = ExerciseHouse.Today })).Value.IsConcern);
+            Assert.Equal(PermitState.Live, (await at.YardAsync()).Permit.State);
+
+            Assert.True((await at.LogAsync(new DayLog { Date = ExerciseHouse.Today, Swelling = SignGrade.Slight })).Value.IsConcern);
+            Assert.Equal(PermitState.Floor, (await at.YardAsync()).Permit.State);
+            Assert.Equal(3, (await at.YardAsync()).LoggedToday.Count);
+        }
+
+        [Fact]
+        public async Task What_cannot_be_is_refused_with_its_field()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Outcome<LogAnswer> refused = await at.LogAsync(
+                new DayLog { Date = ExerciseHouse.Today.AddDays(1), Done = new OutingMinutes(-1, 1441) }
+            );
+
+            Assert.Equal(
+                [("date", "date-in-future"), ("walk", "minutes-over-day"), ("trot", "minutes-over-day")],
+                refused.Problems.Select(problem => (problem.Field, problem.Code))
+            );
+            Assert.Equal(
+                "until-before-from",
+                Code(
+                    await at
+                        .House.Get<PauseWork>()
+                        .ExecuteAsync(
+                            at.Trainer,
+                            new PauseWorkInput(Guid.NewGuid(), at.Horse, ExerciseHouse.Today, ExerciseHouse.Today.AddDays(-1), null)
+                        )
+                )
+            );
+        }
+
+        [Fact]
+        public async Task A_repeated_tap_logs_once()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            LogDayInput input = new()
+            {
+                CommandId = Guid.NewGuid(),
+                HorseId = at.Horse,
+                Log = new DayLog { Date = ExerciseHouse.Today, Done = new OutingMinutes(20) },
+            };
+
+            Outcome<LogAnswer> first = await at.House.Get<LogDay>().ExecuteAsync(at.Trainer, input);
+            Outcome<LogAnswer> second = await at.House.Get<LogDay>().ExecuteAsync(at.Trainer, input);
+
+            Assert.Equal(first.Value, second.Value);
+            Assert.Single((await at.ViewAsync()).Lines);
+        }
+
+        [Fact]
+        public async Task Another_persons_horse_is_neither_seen_nor_logged_nor_reported()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Actor stranger = await at.House.PersonAsync("Nobody Near", Role.Trainer);
+
+            Assert.Empty((await at.House.Get<GetYard>().ExecuteAsync(stranger, NoInput.Value)).Value);
+            Assert.Equal("not-found", Code(await at.LogAsync(new DayLog { Date = ExerciseHouse.Today }, stranger)));
+            Assert.Equal("not-found", Code(await at.ReportAsync(stranger)));
+            Assert.Equal(0, (await at.House.Get<NoteLook>().ExecuteAsync(stranger, new NoteLookInput(Guid.NewGuid(), [at.Horse]))).Value);
+        }
+    }
+
+    public sealed class Holds
+    {
+        private static async Task<ExerciseHouse> DecidedAsync()
+        {
+            ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            await at.House.SignedAsync(at.Case, Wishes.Content(ExerciseHouse.Today.AddDays(-60), (16, 0.1), (18, 0.3), (20, 0)));
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+            Assert.True((await at.DecideAsync(DecisionKind.Hold)).Succeeded);
+            return at;
+        }
+
+        private static async Task<PermitHoldKind[]> KindsAsync(ExerciseHouse at) =>
+            [.. (await at.ViewAsync()).Lines.Select(line => line.Entry).OfType<HoldPlaced>().Select(hold => hold.Kind)];
+
+        [Fact]
+        public async Task A_signed_examination_with_a_setback_stops_growth_and_an_unremarkable_one_does_not()
+        {
+            await using ExerciseHouse at = await DecidedAsync();
+            at.House.Time.Advance(TimeSpan.FromDays(1));
+            await at.House.SignedAsync(at.Case, Wishes.Content(ExerciseHouse.Today.AddDays(-20), (16, 0.1), (18, 0.29), (20, 0)));
+            Assert.Empty(await KindsAsync(at));
+
+            await at.House.SignedAsync(at.Case, Wishes.Content(ExerciseHouse.Today, (16, 0.1), (18, 0.3), (20, 0.4)));
+            Assert.Equal([PermitHoldKind.Setback], await KindsAsync(at));
+            Assert.Contains((await at.YardAsync()).Permit.Reasons, reason => reason.Code == PermitReasonCode.Setback);
+
+            Assert.True((await at.DecideAsync(DecisionKind.Hold)).Succeeded);
+            Assert.DoesNotContain((await at.YardAsync()).Permit.Reasons, reason => reason.Code == PermitReasonCode.Setback);
+        }
+
+        [Fact]
+        public async Task Another_setting_changes_what_the_decision_rested_on()
+        {
+            await using ExerciseHouse at = await DecidedAsync();
+            PracticeView practice = (await at.House.Get<GetPractice>().ExecuteAsync(at.House.Vet, NoInput.Value)).Value;
+            Outcome<Saved> changed = await at
+                .House.Get<ChangePractice>()
+                .ExecuteAsync(
+                    at.House.Vet,
+                    ChangePracticeInput.Of(practice, Guid.NewGuid()) with
+                    {
+                        Settings = practice.Settings with { Error = practice.Settings.Error with { LesionAreaCv = 0.2 } },
+                    }
+                );
+
+            Assert.True(changed.Succeeded);
+            Assert.Equal([PermitHoldKind.BasisChanged], await KindsAsync(at));
+        }
+    }
+}
