@@ -1,19 +1,27 @@
 using System.Globalization;
+using RehabTrack.Simulation.Permits;
 using RehabTrack.Simulation.Studies;
 
 namespace RehabTrack.Simulation;
 
 /// <summary>
 /// Prints what the engine reaches on cases whose truth is known, each figure beside its bar. An argument sets the number of cases.
-/// Seeded: every run prints the same.
+/// With <c>permits</c> and a number it holds the permit against the naive model on so many made-up histories instead. Seeded: every run
+/// prints the same.
 /// </summary>
 internal static class SimulationProgram
 {
     private const int UsualCases = 1000;
+    private const int UsualHistories = 100_000;
 
-    private static void Main(string[] arguments)
+    private static int Main(string[] arguments)
     {
-        int cases = arguments.Length > 0 ? int.Parse(arguments[0], NumberStyles.None, CultureInfo.InvariantCulture) : UsualCases;
+        if (arguments is ["permits", .. var rest])
+        {
+            return Permits(rest.Length > 0 ? Number(rest[0]) : UsualHistories);
+        }
+
+        int cases = arguments.Length > 0 ? Number(arguments[0]) : UsualCases;
         int missed = 0;
         Console.WriteLine("| cases made and linked | counted | bar | reached | |");
         Console.WriteLine("| --- | --- | --- | --- | --- |");
@@ -37,5 +45,22 @@ internal static class SimulationProgram
         }
 
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Bars missed by more than chance explains: {missed}."));
+        return 0;
     }
+
+    private static int Permits(int histories)
+    {
+        IReadOnlyList<string> wrong = PermitTrials.Run(0, histories);
+        foreach (string told in wrong.Take(3))
+        {
+            Console.WriteLine(told);
+        }
+
+        Console.WriteLine(
+            string.Create(CultureInfo.InvariantCulture, $"Histories held against the model: {histories}, wrong: {wrong.Count}.")
+        );
+        return wrong.Count == 0 ? 0 : 1;
+    }
+
+    private static int Number(string text) => int.Parse(text, NumberStyles.None, CultureInfo.InvariantCulture);
 }

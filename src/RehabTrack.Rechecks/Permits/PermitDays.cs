@@ -91,10 +91,15 @@ internal sealed class PermitDays
         }
 
         int placings = _line.Placings;
+        bool wasAlive = _line.IsAlive;
         _line.Sign(_day, Lift, () => _cap = SignedRow());
         if (_line.Placings > placings)
         {
             _place = _line.Place;
+            if (!wasAlive)
+            {
+                Forget();
+            }
         }
 
         _hasCounted = _line.IsAlive && Counts();
@@ -119,8 +124,10 @@ internal sealed class PermitDays
         _lifted.UnionWith(
             _lowerings.Where(lowering => lowering.Order < signed.Order && lowering.From <= _day).Select(lowering => lowering.Order)
         );
-        (_awaySince, _daysOut, _contact) = (null, 0, _day);
+        Forget();
     }
+
+    private void Forget() => (_awaySince, _daysOut, _contact) = (null, 0, _day);
 
     /// <summary>Whether this day is a day of effective time, which shows tomorrow. Nothing here asks how far behind the horse is.</summary>
     private bool Counts()
@@ -145,13 +152,7 @@ internal sealed class PermitDays
             _contact = _day;
         }
 
-        return !isOut
-            && _awaySince is null
-            && !IsLogMissing
-            && (limit is null || row.IsWithin(limit))
-            && !Concerns().Any()
-            && !Signs().Any()
-            && !Holds().Any();
+        return !isOut && _awaySince is null && !IsLogMissing && limit is null && !Concerns().Any() && !Signs().Any() && !Holds().Any();
     }
 
     private bool IsLogMissing => _day.DayNumber - _contact.DayNumber >= _settings.LogGapDays;

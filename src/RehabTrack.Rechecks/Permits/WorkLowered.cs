@@ -2,7 +2,7 @@ using RehabTrack.Rechecks.Exercise;
 
 namespace RehabTrack.Rechecks.Permits;
 
-/// <summary>Somebody, vet or not, lowered the work for a time. While it lowers, effective time does not run.</summary>
+/// <summary>Somebody, vet or not, lowered the work for a time. In that time effective time does not run, whether or not it bites.</summary>
 public sealed record WorkLowered : PermitEntry
 {
     /// <summary>The most that may be done in that time.</summary>
