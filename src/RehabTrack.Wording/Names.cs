@@ -82,6 +82,10 @@ public static class Names
     public static string Of(FindingSeverity severity, CultureInfo? culture = null) => Text(nameof(FindingSeverity), severity, culture);
 
     /// <summary>Where a case stands against its next recheck.</summary>
+    public static string Of(RecheckStanding standing, CultureInfo? culture = null) => Text(nameof(RecheckStanding), standing, culture);
+
+    public static string Of(DueBy by, CultureInfo? culture = null) => Text(nameof(DueBy), by, culture);
+
     public static string Of(RecheckState state, CultureInfo? culture = null) => Text(nameof(RecheckState), state, culture);
 
     /// <summary>Why a person's word on a link could not be kept.</summary>

@@ -13,6 +13,9 @@ internal static class CaseRules
 {
     private static readonly ReferenceTable Limits = ReferenceTable.Load("limits");
 
+    /// <summary>What ends with a case cannot be done to a closed one.</summary>
+    public static Problem Closed { get; } = new("case", "case-closed");
+
     public static void Dates(
         Checks checks,
         DateOnly? onset,

@@ -93,7 +93,7 @@ public sealed class GetCase(RecordsAccess access) : UseCase<Guid, CaseView>(acce
             ],
             LinkWords = [.. words.Select(word => View(word, names, places))],
             Practice = PracticeViews.Of(session),
-            Summary = summary is null ? null : SummaryViews.Of(summary, session.Practice),
+            Summary = summary is null ? null : SummaryViews.Of(summary, injury.RecheckIntervalDays, session.Practice),
         };
     }
 

@@ -12,7 +12,7 @@ internal static class SummaryViews
 
     public static int Interval(PracticeRecord practice) => practice.RecheckIntervalDays ?? UsualInterval;
 
-    public static CaseSummaryView Of(CaseSummaryRecord summary, PracticeRecord practice) =>
+    public static CaseSummaryView Of(CaseSummaryRecord summary, int? ofCase, PracticeRecord practice) =>
         new()
         {
             Verdict = summary.Verdict,
@@ -25,7 +25,7 @@ internal static class SummaryViews
             FirstExamination = summary.FirstExamination,
             LastExamination = summary.LastExamination,
             LastSigned = summary.LastSigned,
-            DueOn = summary.LastSigned?.AddDays(Interval(practice)),
+            DueOn = summary.LastSigned?.AddDays(DueDates.Settings(ofCase, practice).IntervalDays),
             WorstSeverity =
                 summary.RedCount > 0 ? FindingSeverity.Red
                 : summary.AmberCount > 0 ? FindingSeverity.Amber

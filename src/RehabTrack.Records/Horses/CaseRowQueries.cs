@@ -39,7 +39,7 @@ internal static class CaseRowQueries
             Onset = injury.Onset,
             Label = injury.ImportLabel,
             IsOpen = injury.ClosedAt is null,
-            Summary = summary is { ExaminationCount: > 0 } ? SummaryViews.Of(summary, practice) : null,
+            Summary = summary is { ExaminationCount: > 0 } ? SummaryViews.Of(summary, injury.RecheckIntervalDays, practice) : null,
         };
 
     private sealed record CaseAndSummary(CaseRecord Case, CaseSummaryRecord? Summary);

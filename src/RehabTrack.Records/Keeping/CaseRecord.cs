@@ -1,5 +1,6 @@
 using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
+using RehabTrack.Records.Cases;
 
 namespace RehabTrack.Records.Keeping;
 
@@ -36,6 +37,21 @@ internal sealed class CaseRecord : KeptRecord
     /// <summary>The name an imported file gave the case; null when opened here.</summary>
     public string? ImportLabel { get; set; }
 
+    /// <summary>Days between rechecks of this case; null takes the practice's.</summary>
+    public int? RecheckIntervalDays { get; set; }
+
     /// <summary>When it was closed; null while open.</summary>
     public DateTime? ClosedAt { get; set; }
+
+    /// <summary>Why, where the horse left.</summary>
+    public CaseEnd? End { get; set; }
+
+    /// <summary>The day the horse left.</summary>
+    public DateOnly? EndedOn { get; set; }
+
+    /// <summary>What the vet who closed it said of the outcome.</summary>
+    public string? Outcome { get; set; }
+
+    /// <summary>The vet who signed that.</summary>
+    public Guid? ClosedById { get; set; }
 }

@@ -23,6 +23,7 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
         nameof(ExaminationRecord.Typed),
         nameof(ReadingRecord.ExaminationId),
         nameof(HorsePhotoRecord.Content),
+        nameof(FeedRecord.SecretHash),
     ];
 
     public override ValueTask<InterceptionResult<int>> SavingChangesAsync(
@@ -104,6 +105,9 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
             CaseRecord injury => injury.Id,
             ExaminationRecord examination => examination.CaseId,
             LinkWordRecord word => word.CaseId,
+            BookingRecord booking => booking.CaseId,
+            CallRecord call => call.CaseId,
+            ReminderRecord reminder => reminder.CaseId,
             _ => null,
         };
 

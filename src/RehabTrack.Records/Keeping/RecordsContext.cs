@@ -47,6 +47,16 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
 
     public DbSet<RepeatTracingRecord> RepeatTracings => Set<RepeatTracingRecord>();
 
+    public DbSet<BookingRecord> Bookings => Set<BookingRecord>();
+
+    public DbSet<CallRecord> Calls => Set<CallRecord>();
+
+    public DbSet<CoverRecord> Covers => Set<CoverRecord>();
+
+    public DbSet<FeedRecord> Feeds => Set<FeedRecord>();
+
+    public DbSet<ReminderRecord> Reminders => Set<ReminderRecord>();
+
     public DbSet<CaseSummaryRecord> CaseSummaries => Set<CaseSummaryRecord>();
 
     public DbSet<ExerciseEntryRecord> ExerciseEntries => Set<ExerciseEntryRecord>();
@@ -129,6 +139,7 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
             injury.HasQueryFilter(record => record.PracticeId == PracticeId);
             injury.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
             injury.HasOne<PersonRecord>().WithMany().HasForeignKey(record => record.ResponsibleVetId).OnDelete(DeleteBehavior.Restrict);
+            injury.HasIndex(record => record.RecheckIntervalDays).HasFilter("\"RecheckIntervalDays\" IS NOT NULL");
         });
         modelBuilder.Entity<ExaminationRecord>(examination =>
         {
@@ -240,6 +251,40 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
             look.HasQueryFilter(record => record.PracticeId == PracticeId);
             look.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
             look.HasIndex(record => new { record.HorseId, record.PersonId }).IsUnique();
+        });
+        modelBuilder.Entity<BookingRecord>(booking =>
+        {
+            Keep(booking, "Booking");
+            booking.HasQueryFilter(record => record.PracticeId == PracticeId);
+            booking.Property(record => record.Place).HasMaxLength(NameLength);
+            booking.HasOne<CaseRecord>().WithMany().HasForeignKey(record => record.CaseId).OnDelete(DeleteBehavior.Restrict);
+            booking.HasIndex(record => record.Date);
+        });
+        modelBuilder.Entity<CallRecord>(call =>
+        {
+            Keep(call, "Call");
+            call.HasQueryFilter(record => record.PracticeId == PracticeId);
+            call.HasOne<CaseRecord>().WithMany().HasForeignKey(record => record.CaseId).OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<CoverRecord>(cover =>
+        {
+            Keep(cover, "Cover");
+            cover.HasQueryFilter(record => record.PracticeId == PracticeId);
+            cover.HasOne<PersonRecord>().WithMany().HasForeignKey(record => record.VetId).OnDelete(DeleteBehavior.Restrict);
+            cover.HasOne<PersonRecord>().WithMany().HasForeignKey(record => record.CoveringVetId).OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<FeedRecord>(feed =>
+        {
+            Keep(feed, "Feed");
+            feed.HasQueryFilter(record => record.PracticeId == PracticeId);
+            feed.Property(record => record.SecretHash).HasMaxLength(CodeLength);
+            feed.HasIndex(record => record.SecretHash).IsUnique();
+        });
+        modelBuilder.Entity<ReminderRecord>(reminder =>
+        {
+            Keep(reminder, "Reminder");
+            reminder.HasQueryFilter(record => record.PracticeId == PracticeId);
+            reminder.HasOne<CaseRecord>().WithMany().HasForeignKey(record => record.CaseId).OnDelete(DeleteBehavior.Restrict);
         });
         modelBuilder.Entity<CaseSummaryRecord>(summary =>
         {

@@ -28,8 +28,14 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
         DateOnly dueToday = session.Today.AddDays(-interval);
         DateOnly dueSoon = dueToday.AddDays(SoonDays);
         IQueryable<CaseSummaryRecord> summaries = records.CaseSummaries.AsNoTracking();
-        IQueryable<CaseSummaryRecord> overdue = summaries.Where(summary => summary.LastSigned < dueToday);
-        IQueryable<CaseSummaryRecord> soon = summaries.Where(summary => summary.LastSigned >= dueToday && summary.LastSigned <= dueSoon);
+        (Guid[] own, Guid[] ownOverdue, Guid[] ownSoon) = await OwnIntervalsAsync(session, cancellation);
+        IQueryable<CaseSummaryRecord> overdue = summaries.Where(summary =>
+            (summary.LastSigned < dueToday && !own.Contains(summary.CaseId)) || ownOverdue.Contains(summary.CaseId)
+        );
+        IQueryable<CaseSummaryRecord> soon = summaries.Where(summary =>
+            (summary.LastSigned >= dueToday && summary.LastSigned <= dueSoon && !own.Contains(summary.CaseId))
+            || ownSoon.Contains(summary.CaseId)
+        );
         IQueryable<CaseSummaryRecord> look = summaries.Where(summary => summary.LookRank > 0);
         IQueryable<CaseSummaryRecord> history = summaries.Where(summary => summary.LastSigned == null && summary.ExaminationCount > 0);
         var counts = await (
@@ -40,8 +46,10 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
             select new
             {
                 Cases = all.Count(),
-                Overdue = all.Count(summary => summary.LastSigned < dueToday),
-                Soon = all.Count(summary => summary.LastSigned >= dueToday && summary.LastSigned <= dueSoon),
+                Overdue = all.Count(summary => summary.LastSigned < dueToday && !own.Contains(summary.CaseId)),
+                Soon = all.Count(summary =>
+                    summary.LastSigned >= dueToday && summary.LastSigned <= dueSoon && !own.Contains(summary.CaseId)
+                ),
                 Look = all.Count(summary => summary.LookRank > 0),
                 History = all.Count(summary => summary.LastSigned == null && summary.ExaminationCount > 0),
             }
@@ -52,10 +60,10 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
             Today = session.Today,
             HorseCount = await records.Horses.CountAsync(horse => horse.ArchivedAt == null, cancellation),
             OpenCaseCount = counts?.Cases ?? 0,
-            Overdue = await RowsAsync(session, overdue.OrderBy(summary => summary.LastSigned), cancellation),
-            OverdueCount = counts?.Overdue ?? 0,
-            Soon = await RowsAsync(session, soon.OrderBy(summary => summary.LastSigned), cancellation),
-            SoonCount = counts?.Soon ?? 0,
+            Overdue = ByDueDate(await RowsAsync(session, overdue.OrderBy(summary => summary.LastSigned), cancellation)),
+            OverdueCount = (counts?.Overdue ?? 0) + ownOverdue.Length,
+            Soon = ByDueDate(await RowsAsync(session, soon.OrderBy(summary => summary.LastSigned), cancellation)),
+            SoonCount = (counts?.Soon ?? 0) + ownSoon.Length,
             NeedsLook = await RowsAsync(
                 session,
                 look.OrderByDescending(summary => summary.LookRank).ThenByDescending(summary => summary.LastExamination),
@@ -67,6 +75,37 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
             Drafts = await DraftsAsync(records, cancellation),
         };
     }
+
+    /// <summary>The open cases with an interval of their own, few as they are, and which of them are overdue or due soon.</summary>
+    private static async Task<(Guid[] All, Guid[] Overdue, Guid[] Soon)> OwnIntervalsAsync(
+        RecordsSession session,
+        CancellationToken cancellation
+    )
+    {
+        var cases = await (
+            from injury in Open(session.Records)
+            join summary in session.Records.CaseSummaries on injury.Id equals summary.CaseId
+            where injury.RecheckIntervalDays != null
+            select new
+            {
+                injury.Id,
+                injury.RecheckIntervalDays,
+                summary.LastSigned,
+            }
+        ).ToArrayAsync(cancellation);
+        ILookup<RecheckState, Guid> states = cases.ToLookup(
+            row => DueDates.Of(row.RecheckIntervalDays, row.LastSigned, session.Practice, session.Today).State,
+            row => row.Id
+        );
+        return (
+            [.. cases.Select(row => row.Id)],
+            [.. states[RecheckState.Overdue]],
+            [.. states[RecheckState.Due], .. states[RecheckState.Soon]]
+        );
+    }
+
+    private static IReadOnlyList<OverviewRow> ByDueDate(IReadOnlyList<OverviewRow> rows) =>
+        [.. rows.OrderBy(row => row.Case.Summary?.DueOn)];
 
     private static IQueryable<CaseRecord> Open(RecordsContext records) =>
         records.Cases.Where(injury =>

@@ -30,6 +30,15 @@ public enum Right
     /// <summary>Open and change cases.</summary>
     ChangeCases,
 
+    /// <summary>Close cases because the horse left, with a signature.</summary>
+    CloseCases,
+
+    /// <summary>Book rechecks, note calls and send reminders.</summary>
+    BookRechecks,
+
+    /// <summary>Say which vet stands in for another.</summary>
+    ChangeCover,
+
     /// <summary>Write drafts of examinations.</summary>
     EnterExaminations,
 

@@ -8,7 +8,7 @@ public static class RightsTable
         role switch
         {
             Role.Vet => Reach.Practice,
-            Role.Administrator => right is Right.SignExaminations or Right.ChangeLinks or Right.DecideExercise
+            Role.Administrator => right is Right.SignExaminations or Right.ChangeLinks or Right.DecideExercise or Right.CloseCases
                 ? Reach.None
                 : Reach.Practice,
             Role.Assistant => right
@@ -17,6 +17,8 @@ public static class RightsTable
                     or Right.ChangePractice
                     or Right.ChangeStaff
                     or Right.DecideExercise
+                    or Right.CloseCases
+                    or Right.ChangeCover
                 ? Reach.None
                 : Reach.Practice,
             Role.Trainer => Outside(right) || right is Right.SeePermits or Right.ReportConcerns or Right.LogExercise

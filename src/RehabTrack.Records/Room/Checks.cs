@@ -36,6 +36,18 @@ internal sealed class Checks
     /// <summary>The trimmed text, or null when empty.</summary>
     public string? Text(string field, string? text) => Optional(field, text, LongestText);
 
+    /// <summary>The trimmed text; a problem when there is none or it is too long.</summary>
+    public string Words(string field, string? text)
+    {
+        string? words = Text(field, text);
+        if (words is null)
+        {
+            problems.Add(new(field, "field-empty"));
+        }
+
+        return words ?? "";
+    }
+
     /// <summary>A telephone number: free text with at least three digits.</summary>
     public string? Phone(string field, string? text)
     {
@@ -67,15 +79,17 @@ internal sealed class Checks
         return mail;
     }
 
+    /// <summary>The trimmed text as it would be kept, unchecked.</summary>
+    public static string? Trimmed(string? text) => string.IsNullOrWhiteSpace(text) ? null : text.Trim();
+
     private string? Optional(string field, string? text, int longest)
     {
-        string? trimmed = text?.Trim();
-        if (string.IsNullOrEmpty(trimmed))
+        string? trimmed = Trimmed(text);
+        if (trimmed is not null)
         {
-            return null;
+            Length(field, trimmed, longest);
         }
 
-        Length(field, trimmed, longest);
         return trimmed;
     }
 

@@ -25,6 +25,7 @@ public static class RecordsServices
         }
 
         services.AddSingleton<SignInDoor>();
+        services.AddSingleton<FeedDoor>();
         services.AddSingleton<EnsureLocalPractice>();
         services.AddSingleton<LoadDemo>();
         services.AddSingleton<RenewSummaries>();

@@ -11,6 +11,7 @@ public sealed class UseCaseTests : IDisposable
     private static readonly Dictionary<string, string> BeforeAnybodyIsThere = new(StringComparer.Ordinal)
     {
         ["SignInDoor"] = "tells who is signing in",
+        ["FeedDoor"] = "answers calendar programs under a secret address",
         ["EnsureLocalPractice"] = "makes the first practice and its vet",
         ["RenewSummaries"] = "computes again what an older engine computed",
         ["LoadDemo"] = "opens an empty data folder with the invented practice, through the use cases",

@@ -1,7 +1,10 @@
 using System.Reflection;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Cases;
+using RehabTrack.Records.Covers;
 using RehabTrack.Records.Examinations;
 using RehabTrack.Records.Exercise;
+using RehabTrack.Records.Feeds;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Links;
 using RehabTrack.Records.People;
@@ -20,6 +23,7 @@ public sealed class GateConventionTests
     private static readonly Type[] StepsOfStartingUp =
     [
         typeof(SignInDoor),
+        typeof(FeedDoor),
         typeof(EnsureLocalPractice),
         typeof(LoadDemo),
         typeof(RenewSummaries),
@@ -35,6 +39,17 @@ public sealed class GateConventionTests
         typeof(SignPlan),
         typeof(SignDecision),
         typeof(ReleaseDecision),
+        typeof(CloseCase),
+    ];
+
+    private static readonly Type[] NotForAssistants =
+    [
+        typeof(ChangePractice),
+        typeof(TakeError),
+        typeof(SaveCover),
+        typeof(WithdrawCover),
+        typeof(RenewFeed),
+        typeof(RevokeFeed),
     ];
 
     public static TheoryData<string> UseCases => [.. RecordsServices.UseCases().Select(type => type.FullName!)];
@@ -98,7 +113,7 @@ public sealed class GateConventionTests
             {
                 Role.Vet => false,
                 Role.Administrator => ForVetsOnly.Contains(type),
-                Role.Assistant => ForVetsOnly.Contains(type) || type == typeof(ChangePractice) || type == typeof(TakeError),
+                Role.Assistant => ForVetsOnly.Contains(type) || NotForAssistants.Contains(type),
                 Role.Trainer => !forEverybody.Contains(type) && !forTrainers.Contains(type),
                 Role.Owner => !forEverybody.Contains(type) && !forOwners.Contains(type),
                 Role.ReferringVet => !forEverybody.Contains(type),

@@ -1,0 +1,83 @@
+using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Bookings;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.Cases;
+
+/// <summary>
+/// Closes the open cases of a horse that left, signed by a vet with the outcome: what ends is the care of the horse, not of one limb. Its
+/// booked rechecks are cancelled, so that calendars learn of it, and nothing reminds of it any more.
+/// </summary>
+public sealed class CloseCase(RecordsAccess access) : Command<CloseCaseInput, ClosedCases>(access)
+{
+    private protected override Right Right => Right.CloseCases;
+
+    private protected override async Task<Outcome<ClosedCases>> WriteAsync(
+        RecordsSession session,
+        CloseCaseInput input,
+        CancellationToken cancellation
+    )
+    {
+        RecordsContext records = session.Records;
+        CaseRecord? told = await BookingRows.CaseAsync(records, input.CaseId, cancellation);
+        if (told is null)
+        {
+            return RecordProblems.NotFound("case");
+        }
+
+        if (told.ClosedAt is not null)
+        {
+            return CaseRules.Closed;
+        }
+
+        if (told.Version != input.Version)
+        {
+            return RecordProblems.ChangedMeanwhile;
+        }
+
+        List<CaseRecord> open = await records
+            .Cases.Where(injury => injury.HorseId == told.HorseId && injury.ArchivedAt == null && injury.ClosedAt == null)
+            .ToListAsync(cancellation);
+        Guid[] ids = [.. open.Select(injury => injury.Id)];
+        Checks checks = new();
+        string outcome = checks.Words("outcome", input.Outcome);
+        if (input.On > session.Today)
+        {
+            checks.Add(new Problem("on", "closed-in-the-future", RecordText.Of(input.On), RecordText.Of(session.Today)));
+        }
+
+        foreach (Guid id in ids)
+        {
+            if (await BookingRows.LastExaminationAsync(records, id, cancellation) is { } last && input.On < last)
+            {
+                checks.Add(new Problem("on", "closed-before-last-examination", RecordText.Of(input.On), RecordText.Of(last)));
+                break;
+            }
+        }
+
+        if (checks.Any)
+        {
+            return checks.Problems;
+        }
+
+        foreach (CaseRecord injury in open)
+        {
+            injury.ClosedAt = session.Now;
+            injury.ClosedById = session.Person.Id;
+            injury.End = input.End;
+            injury.EndedOn = input.On;
+            injury.Outcome = outcome;
+        }
+
+        List<BookingRecord> bookings = await BookingRows
+            .Standing(records)
+            .Where(booking => ids.Contains(booking.CaseId) && booking.Date >= session.Today)
+            .ToListAsync(cancellation);
+        bookings.ForEach(booking => CancelBooking.Cancel(booking, null, session.Now));
+        await records.SaveChangesAsync(cancellation);
+        return new ClosedCases(open.Count, bookings.Count);
+    }
+}
