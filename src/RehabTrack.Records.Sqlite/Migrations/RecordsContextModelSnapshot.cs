@@ -44,6 +44,115 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.ToTable("AppliedCommand", (string)null);
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.BookingRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("AfterExamination")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("BookedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("BookedById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("CancelledAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CancelledReason")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CaseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ChangedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Date")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Minutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Place")
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Sequence")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<TimeOnly?>("Time")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("TravelNote")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("VetId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CaseId");
+
+                    b.HasIndex("Date");
+
+                    b.ToTable("Booking", (string)null);
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.CallRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CaseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("NotedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("NotedById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Outcome")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Words")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CaseId");
+
+                    b.ToTable("Call", (string)null);
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.CaseRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -55,7 +164,17 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.Property<DateTime?>("ClosedAt")
                         .HasColumnType("TEXT");
 
+                    b.Property<Guid?>("ClosedById")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Diagnosis")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("End")
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("EndedOn")
                         .HasColumnType("TEXT");
 
                     b.Property<DateOnly?>("FirstDiagnosis")
@@ -87,8 +206,14 @@ namespace RehabTrack.Records.Sqlite.Migrations
                         .HasMaxLength(64)
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Outcome")
+                        .HasColumnType("TEXT");
+
                     b.Property<Guid>("PracticeId")
                         .HasColumnType("TEXT");
+
+                    b.Property<int?>("RecheckIntervalDays")
+                        .HasColumnType("INTEGER");
 
                     b.Property<DateOnly?>("Reinjury")
                         .HasColumnType("TEXT");
@@ -114,6 +239,9 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.HasKey("Id");
 
                     b.HasIndex("HorseId");
+
+                    b.HasIndex("RecheckIntervalDays")
+                        .HasFilter("\"RecheckIntervalDays\" IS NOT NULL");
 
                     b.HasIndex("ResponsibleVetId");
 
@@ -298,6 +426,42 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.HasIndex("HorseId");
 
                     b.ToTable("Concern", (string)null);
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.CoverRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CoveringVetId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("To")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("VetId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CoveringVetId");
+
+                    b.HasIndex("VetId");
+
+                    b.ToTable("Cover", (string)null);
                 });
 
             modelBuilder.Entity("RehabTrack.Records.Keeping.DecisionRecord", b =>
@@ -532,6 +696,46 @@ namespace RehabTrack.Records.Sqlite.Migrations
                         .IsUnique();
 
                     b.ToTable("ExerciseEntry", (string)null);
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.FeedRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("MadeById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("RevokedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("RevokedById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SecretHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("SecretHash")
+                        .IsUnique();
+
+                    b.ToTable("Feed", (string)null);
                 });
 
             modelBuilder.Entity("RehabTrack.Records.Keeping.HorseLinkRecord", b =>
@@ -1072,6 +1276,58 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.ToTable("Reading", (string)null);
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.ReminderRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("BegunAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("BegunById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CaseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("DueOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Mail")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("SettledAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Trouble")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CaseId");
+
+                    b.ToTable("Reminder", (string)null);
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.RepeatTracingRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1213,6 +1469,24 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.ToTable("Yard", (string)null);
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.BookingRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.CaseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CaseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.CallRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.CaseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CaseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.CaseRecord", b =>
                 {
                     b.HasOne("RehabTrack.Records.Keeping.HorseRecord", null)
@@ -1247,6 +1521,21 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.HasOne("RehabTrack.Records.Keeping.HorseRecord", null)
                         .WithMany()
                         .HasForeignKey("HorseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.CoverRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.PersonRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CoveringVetId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("RehabTrack.Records.Keeping.PersonRecord", null)
+                        .WithMany()
+                        .HasForeignKey("VetId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -1357,6 +1646,15 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.HasOne("RehabTrack.Records.Keeping.ExaminationRecord", null)
                         .WithMany()
                         .HasForeignKey("ExaminationId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.ReminderRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.CaseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CaseId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
