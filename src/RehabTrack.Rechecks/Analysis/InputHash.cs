@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Linking;
 using RehabTrack.Rechecks.Quantities;
@@ -45,7 +46,7 @@ public static class InputHash
         return Hashed(text);
     }
 
-    /// <summary>SHA-256 of what an analysis reads of the case beside its examinations: limb, structure, landmark, dates, target, the other limb, plan phases and distances.</summary>
+    /// <summary>SHA-256 of what an analysis reads of the case beside its examinations: limb, structure, landmark, dates, target, the other limb, plan phases, distances and the zone length.</summary>
     /// <param name="course">The case; its examinations do not enter.</param>
     public static string OfCase(CaseCourse course)
     {
@@ -88,11 +89,21 @@ public static class InputHash
         {
             Line(text, "distance", distance.Proximal, distance.Distal, distance.Distance.Value);
         }
+
+        if (course.ZoneLength is { } zoneLength)
+        {
+            Line(text, "zone-length", zoneLength.Value);
+        }
     }
 
     private static void Examined(StringBuilder text, Examination examination)
     {
         Line(text, "examination", examination.Id, examination.Date, examination.Stance, examination.State, examination.Landmark);
+        if (examination.Zones is { } zones)
+        {
+            Line(text, "zones", ZoneSchemes.CodeOf(zones));
+        }
+
         foreach (FixedPoint point in examination.FixedPoints.OrderBy(one => one.Kind))
         {
             Line(text, "fixed-point", point.Kind, point.Level.Value);
@@ -105,7 +116,7 @@ public static class InputHash
                 "reading",
                 reading.Id,
                 reading.Part,
-                reading.Level.Value,
+                reading.Level.Position.Value,
                 reading.Plane,
                 reading.Lesion,
                 reading.Role,
@@ -143,5 +154,5 @@ public static class InputHash
         grade is null ? null : string.Create(CultureInfo.InvariantCulture, $"{grade.Scale.Id}:{grade.Value}");
 
     private static string Text(PlaceKey place) =>
-        string.Create(CultureInfo.InvariantCulture, $"{place.ExaminationId}|{place.Path}|{place.Level.Value:R}");
+        string.Create(CultureInfo.InvariantCulture, $"{place.ExaminationId}|{place.Path}|{place.Level.Position.Value:R}");
 }

@@ -1,4 +1,5 @@
 using RehabTrack.Rechecks.Anatomy;
+using RehabTrack.Rechecks.Quantities;
 
 namespace RehabTrack.Rechecks.Exams;
 
@@ -34,6 +35,9 @@ public sealed record CaseCourse
 
     /// <summary>Distances between landmarks that a vet measured on this horse, in any order.</summary>
     public IReadOnlyList<LandmarkDistance> LandmarkDistances { get; init; } = [];
+
+    /// <summary>The length of a zone that a vet measured on this horse, above 0 cm; without it zones give no length and no volume.</summary>
+    public Centimetres? ZoneLength { get; init; }
 
     /// <summary>The examinations, in any order.</summary>
     public required IReadOnlyList<Examination> Examinations { get; init; }

@@ -29,7 +29,10 @@ public sealed record Examination
     /// <summary>Where this examination's tape starts, when it is not the case's landmark; null takes the case's.</summary>
     public Landmark? Landmark { get; init; }
 
-    /// <summary>Fixed points of the ligament seen on this day, at most one of a kind; in any order.</summary>
+    /// <summary>The scheme when levels are zones; its landmark then stands for the examination's. Null when levels are read off a tape.</summary>
+    public ZoneScheme? Zones { get; init; }
+
+    /// <summary>Fixed points of the ligament seen on this day, at most one of a kind, in any order; none when levels are zones.</summary>
     public IReadOnlyList<FixedPoint> FixedPoints { get; init; } = [];
 
     /// <summary>The readings, in any order.</summary>

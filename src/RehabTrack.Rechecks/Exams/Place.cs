@@ -51,8 +51,8 @@ public sealed record Place
     /// <summary>The number of tracings behind the areas, at least 1.</summary>
     public required int Tracings { get; init; }
 
-    /// <summary>The level on that day's tape, cm.</summary>
-    public Centimetres Level => Key.Level;
+    /// <summary>The level on that day's tape, or the zone.</summary>
+    public Level Level => Key.Level;
 
     /// <summary>Whether any reading here names this role.</summary>
     public bool HasRole(ReadingRole role) => Readings.Any(reading => reading.Role == role);

@@ -12,8 +12,8 @@ public sealed record Reading
     /// <summary>The part the level lies in.</summary>
     public required Part Part { get; init; }
 
-    /// <summary>Distance distal to the landmark, 0 to 60 cm.</summary>
-    public required Centimetres Level { get; init; }
+    /// <summary>Distance distal to the landmark, 0 to 60 cm, or the zone; all of an examination are told the same way.</summary>
+    public required Level Level { get; init; }
 
     /// <summary>The plane of the image.</summary>
     public ImagePlane Plane { get; init; } = ImagePlane.ShortAxis;

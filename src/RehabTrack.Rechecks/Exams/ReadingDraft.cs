@@ -9,8 +9,24 @@ public sealed record ReadingDraft
     /// <summary>The part; null when not given, which is a problem.</summary>
     public Part? Part { get; init; }
 
-    /// <summary>Distance distal to the landmark, cm; null when not given, which is a problem.</summary>
+    /// <summary>Distance distal to the landmark, cm; null when not given, which is a problem unless a zone is.</summary>
     public double? LevelCm { get; init; }
+
+    /// <summary>The scheme of the examination whose levels are zones; null when they are read off a tape.</summary>
+    public ZoneScheme? ZoneScheme { get; init; }
+
+    /// <summary>The name of the zone as entered; null when not given.</summary>
+    public string? Zone { get; init; }
+
+    /// <summary>The level: the zone when it is one of the scheme, else the distance on the tape; null when neither is given.</summary>
+    public Level? Level =>
+        ZoneScheme is { } scheme && Zone is not null
+            ? ZoneSchemes.Find(scheme, Zone) is { } zone
+                ? new Level(zone)
+                : null
+            : LevelCm is { } tape
+                ? new Level(new Centimetres(tape))
+                : null;
 
     /// <summary>The plane of the image.</summary>
     public ImagePlane Plane { get; init; } = ImagePlane.ShortAxis;

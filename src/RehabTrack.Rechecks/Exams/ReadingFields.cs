@@ -9,6 +9,15 @@ public static class ReadingFields
     /// <summary>Level, cm.</summary>
     public const string Level = "level_cm";
 
+    /// <summary>The zone scheme of the examination.</summary>
+    public const string ZoneScheme = "zone_scheme";
+
+    /// <summary>The zone.</summary>
+    public const string Zone = "zone";
+
+    /// <summary>The length of a zone measured on the horse, cm: one for the case.</summary>
+    public const string ZoneLength = "zone_length_cm";
+
     /// <summary>Plane.</summary>
     public const string Plane = "plane";
 

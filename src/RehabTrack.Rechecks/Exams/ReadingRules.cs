@@ -1,4 +1,5 @@
 using System.Globalization;
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Quantities;
 
 namespace RehabTrack.Rechecks.Exams;
@@ -29,11 +30,7 @@ public static class ReadingRules
             problems.Add(new(ReadingFields.Part, "missing"));
         }
 
-        if (draft.LevelCm is null)
-        {
-            problems.Add(new(ReadingFields.Level, "missing"));
-        }
-
+        OneLevel(problems, draft);
         Between(problems, ReadingFields.Level, "level-out-of-range", draft.LevelCm, LowestLevelCm, HighestLevelCm);
         Size(problems, ReadingFields.LigamentArea, "area", draft.LigamentAreaCm2, LargestAreaCm2, zeroAllowed: false);
         Size(problems, ReadingFields.LesionArea, "area", draft.LesionAreaCm2, LargestAreaCm2, zeroAllowed: true);
@@ -82,7 +79,7 @@ public static class ReadingRules
         {
             Id = id,
             Part = draft.Part!.Value,
-            Level = new Centimetres(draft.LevelCm!.Value),
+            Level = draft.Level!.Value,
             Plane = draft.Plane,
             Lesion = draft.Lesion,
             Role = draft.Role,
@@ -103,6 +100,39 @@ public static class ReadingRules
             Note = draft.Note,
         };
     }
+
+    private static void OneLevel(List<Problem> problems, ReadingDraft draft)
+    {
+        if (draft.ZoneScheme is not { } scheme)
+        {
+            if (draft.Zone is not null)
+            {
+                problems.Add(new(ReadingFields.Zone, "zone-without-scheme", draft.Zone, string.Join(", ", ZoneSchemes.Codes)));
+            }
+            else if (draft.LevelCm is null)
+            {
+                problems.Add(new(ReadingFields.Level, "missing"));
+            }
+
+            return;
+        }
+
+        if (draft.LevelCm is { } tape)
+        {
+            problems.Add(new(ReadingFields.Level, "level-and-zones", Text(tape)));
+        }
+
+        if (draft.Zone is null)
+        {
+            problems.Add(new(ReadingFields.Zone, "zone-missing", NamesOf(scheme)));
+        }
+        else if (ZoneSchemes.Find(scheme, draft.Zone) is null)
+        {
+            problems.Add(new(ReadingFields.Zone, "zone-unknown", draft.Zone, NamesOf(scheme)));
+        }
+    }
+
+    private static string NamesOf(ZoneScheme scheme) => string.Join(", ", ZoneSchemes.NamesOf(scheme));
 
     private static void LesionWithinLigament(List<Problem> problems, ReadingDraft draft)
     {

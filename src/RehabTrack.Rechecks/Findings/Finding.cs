@@ -24,8 +24,8 @@ public sealed record Finding
     /// <summary>The part.</summary>
     public Part? Part { get; init; }
 
-    /// <summary>The level on that day's tape, cm.</summary>
-    public Centimetres? Level { get; init; }
+    /// <summary>The level on that day's tape, or the zone.</summary>
+    public Level? Level { get; init; }
 
     /// <summary>The track.</summary>
     public string? TrackId { get; init; }
@@ -53,8 +53,8 @@ public sealed record Finding
     /// <summary>A count.</summary>
     public int? Count { get; init; }
 
-    /// <summary>The other levels a place may belong to, cm in the first examination's tape.</summary>
-    public IReadOnlyList<Centimetres> OtherLevels { get; init; } = [];
+    /// <summary>The other levels a place may belong to, in the first examination's tape, or zones.</summary>
+    public IReadOnlyList<Level> OtherLevels { get; init; } = [];
 
     /// <summary>Names of persons, for a changed measurer: before, then now.</summary>
     public IReadOnlyList<string> Persons { get; init; } = [];

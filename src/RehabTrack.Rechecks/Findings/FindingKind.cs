@@ -77,4 +77,10 @@ public enum FindingKind
 
     /// <summary>Fibre alignment was read worse at a place than before; the probability is that it truly is.</summary>
     FibreAlignmentWorse,
+
+    /// <summary>The levels of an examination are told in another way than those of the others, by tape or by another zone scheme: it is not compared.</summary>
+    LevelsToldOtherwise,
+
+    /// <summary>Levels are zones and no zone length was measured on the horse: no lesion length and no volume.</summary>
+    ZoneLengthNotMeasured,
 }

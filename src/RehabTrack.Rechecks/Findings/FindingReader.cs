@@ -354,7 +354,10 @@ internal sealed class FindingReader(
                 _findings.Add(
                     new Finding
                     {
-                        Kind = grid.IsApart(e) ? FindingKind.LandmarkNotMeasured : FindingKind.StanceDiffers,
+                        Kind =
+                            !grid.IsApart(e) ? FindingKind.StanceDiffers
+                            : grid.Examinations[e].Zones != grid.Zones ? FindingKind.LevelsToldOtherwise
+                            : FindingKind.LandmarkNotMeasured,
                         Severity = e == grid.Examinations.Count - 1 ? FindingSeverity.Amber : FindingSeverity.Note,
                         ExaminationId = grid.Examinations[e].Id,
                         Date = grid.Examinations[e].Date,
@@ -399,7 +402,8 @@ internal sealed class FindingReader(
     {
         Dictionary<string, ExaminationShift> shifts = links.Shifts.ToDictionary(shift => shift.ExaminationId, StringComparer.Ordinal);
         int[] known = [.. Enumerable.Range(0, grid.Examinations.Count).Where(e => shifts.ContainsKey(grid.Examinations[e].Id))];
-        if (known.Length < 2)
+        // Zones have no tape that could be held wrongly: what is shifted there is no length.
+        if (known.Length < 2 || grid.Zones is not null)
         {
             return;
         }
@@ -578,6 +582,11 @@ internal sealed class FindingReader(
         if (!burden.LevelsComplete)
         {
             Tell(FindingKind.LevelsIncomplete);
+        }
+
+        if (grid.Zones is not null && grid.Course.ZoneLength is null && burden.WorstLevel is not null)
+        {
+            Tell(FindingKind.ZoneLengthNotMeasured);
         }
 
         int levels = grid.PlacesAt(e).Count;

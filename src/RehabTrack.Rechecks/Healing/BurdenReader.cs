@@ -36,7 +36,7 @@ internal sealed class BurdenReader(CaseGrid grid, LesionGrid lesions)
             Severity = SeverityOf(across, total, complete),
             WorstPercent = worst?.LesionPercent,
             WorstLevel = worst is { LesionPercent.Value: > 0 } ? worst.Level : null,
-            LesionLength = LengthOf(places),
+            LesionLength = LengthOf(places, Level.ScaleOf(examination.Zones, grid.Course.ZoneLength)),
             EchogenicitySum = SumOf(places.Select(place => place.Echogenicity)),
             FibreAlignmentSum = SumOf(places.Select(place => place.FibreAlignment)),
             LesionTracksMissed = [.. lesions.MissedAt(e).Select(track => grid.Tracks[track].Id)],
@@ -91,7 +91,7 @@ internal sealed class BurdenReader(CaseGrid grid, LesionGrid lesions)
     }
 
     // From the first to the last abnormal level of each path, plus half the gap to the normal level read beside each end.
-    private static Centimetres? LengthOf(IReadOnlyList<Place> places)
+    private static Centimetres? LengthOf(IReadOnlyList<Place> places, double? scale)
     {
         double? length = null;
         foreach (IGrouping<LinkPath, Place> path in places.GroupBy(place => place.Key.Path))
@@ -104,13 +104,15 @@ internal sealed class BurdenReader(CaseGrid grid, LesionGrid lesions)
             }
 
             int last = Array.FindLastIndex(levels, place => place.IsAbnormal);
-            double above = first > 0 ? (levels[first].Level - levels[first - 1].Level).Value / 2 : 0;
-            double below = last < levels.Length - 1 ? (levels[last + 1].Level - levels[last].Level).Value / 2 : 0;
-            length = (length ?? 0) + above + (levels[last].Level - levels[first].Level).Value + below;
+            double above = first > 0 ? Between(levels[first - 1], levels[first]) / 2 : 0;
+            double below = last < levels.Length - 1 ? Between(levels[last], levels[last + 1]) / 2 : 0;
+            length = (length ?? 0) + above + Between(levels[first], levels[last]) + below;
         }
 
-        return length is { } known ? new Centimetres(known) : null;
+        return length * scale is { } known ? new Centimetres(known) : null;
     }
+
+    private static double Between(Place above, Place below) => (below.Level.Position - above.Level.Position).Value;
 
     // Grades of different scales do not add up.
     private static int? SumOf(IEnumerable<Grade?> grades)

@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Linking;
 
@@ -63,6 +64,9 @@ internal sealed class CaseGrid
     /// <summary>Indices of the examinations of that stance whose tapes meet.</summary>
     public IReadOnlyList<int> Compared { get; }
 
+    /// <summary>The scheme of the examinations that are compared, when their levels are zones; null for tapes.</summary>
+    public ZoneScheme? Zones => Compared.Count > 0 ? Examinations[Compared[0]].Zones : null;
+
     public TrackStep? Step(int examination, int track) => _steps[examination, track];
 
     /// <summary>The places of an examination, by path and level.</summary>
@@ -88,7 +92,7 @@ internal sealed class CaseGrid
 
     public bool IsCompared(int examination) => Examinations[examination].Stance == Stance && !IsApart(examination);
 
-    /// <summary>Whether its tape starts at a landmark that no measured distance leads to.</summary>
+    /// <summary>Whether its tape starts at a landmark that no measured distance leads to, or its levels are told in another way.</summary>
     public bool IsApart(int examination) => _apart.Contains(Examinations[examination].Id);
 
     private static Stance MajorityOf(IReadOnlyList<Examination> examinations)

@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Quantities;
 
 namespace RehabTrack.Rechecks.Healing;
@@ -11,7 +12,7 @@ public sealed record ExaminationBurden
     /// <summary>Its date.</summary>
     public required DateOnly Date { get; init; }
 
-    /// <summary>Lesion volume over the common window of consensus positions; null when it cannot be computed.</summary>
+    /// <summary>Lesion volume over the common window of consensus positions; null when it cannot be computed, and by zones without a zone length measured on the horse.</summary>
     public required CubicCentimetres? Volume { get; init; }
 
     /// <summary>Standard error of the volume, cm³.</summary>
@@ -32,10 +33,10 @@ public sealed record ExaminationBurden
     /// <summary>The largest share at a level.</summary>
     public required Percent? WorstPercent { get; init; }
 
-    /// <summary>The level of the largest share, cm on that day's tape.</summary>
-    public required Centimetres? WorstLevel { get; init; }
+    /// <summary>The level of the largest share, on that day's tape, or the zone.</summary>
+    public required Level? WorstLevel { get; init; }
 
-    /// <summary>From first to last abnormal level plus half-gaps to the normal levels beside them; null without an abnormal level.</summary>
+    /// <summary>From first to last abnormal level plus half-gaps to the normal levels beside them; null without an abnormal level, and by zones without a measured zone length.</summary>
     public required Centimetres? LesionLength { get; init; }
 
     /// <summary>Sum of echogenicity grades over the levels graded; null when none was.</summary>

@@ -1,7 +1,6 @@
 using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Linking;
-using RehabTrack.Rechecks.Quantities;
 
 namespace RehabTrack.Rechecks.Healing;
 
@@ -79,7 +78,8 @@ internal sealed class LesionGrid
 
     /// <summary>
     /// The volume at an examination over the common window: trapezoids on consensus positions, so that a tape read differently changes
-    /// nothing. Null when a lesion there cannot be outlined, a path with lesion was not read, or a missed level cannot be filled.
+    /// nothing. Null when a lesion there cannot be outlined, a path with lesion was not read, a missed level cannot be filled, or levels are
+    /// zones whose length was not measured on the horse.
     /// </summary>
     public VolumeFigure? VolumeAt(int examination)
     {
@@ -116,10 +116,16 @@ internal sealed class LesionGrid
                 return null;
             }
 
+            if (Level.ScaleOf(_case.Tracks[window[0]].ConsensusLevel.Scheme, _case.Course.ZoneLength) is not { } scale)
+            {
+                return null;
+            }
+
             any = true;
             for (int i = 0; i < window.Length; i++)
             {
-                double weight = (PositionOf(window, Math.Min(i + 1, window.Length - 1)) - PositionOf(window, Math.Max(i - 1, 0))) / 2;
+                double weight =
+                    scale * (PositionOf(window, Math.Min(i + 1, window.Length - 1)) - PositionOf(window, Math.Max(i - 1, 0))) / 2;
                 int track = window[i];
                 double? read = _cells[examination, track].IsKnown ? _cells[examination, track].Area : null;
                 if (read is not null)
@@ -269,12 +275,12 @@ internal sealed class LesionGrid
 
     private int[] TracksOfPath(LinkPath path) => _paths[path];
 
-    private double PositionOf(int[] window, int index) => _case.Tracks[window[index]].ConsensusLevel.Value;
+    private double PositionOf(int[] window, int index) => _case.Tracks[window[index]].ConsensusLevel.Position.Value;
 
     private bool ShowsLesionBeyond(int examination, int[] window)
     {
-        Centimetres first = _case.Tracks[window[0]].ConsensusLevel;
-        Centimetres last = _case.Tracks[window[^1]].ConsensusLevel;
+        Level first = _case.Tracks[window[0]].ConsensusLevel;
+        Level last = _case.Tracks[window[^1]].ConsensusLevel;
         return Array.Exists(
             TracksOfPath(_case.Tracks[window[0]].Path),
             track =>

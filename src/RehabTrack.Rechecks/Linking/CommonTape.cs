@@ -6,27 +6,27 @@ namespace RehabTrack.Rechecks.Linking;
 
 /// <summary>
 /// One landmark for the tapes of a case. A tape that starts at another landmark meets the others only through a distance that was
-/// measured on that horse; without one it stands apart.
+/// measured on that horse; without one it stands apart. Zones meet only zones of their own scheme.
 /// </summary>
 public static class CommonTape
 {
     /// <summary>
     /// What to add to each examination's levels, cm, so that all start at one landmark: the one that most examinations meet at (the
-    /// case's on a tie, then the one of the earliest examination). Null where no distance leads there: that examination is compared with
-    /// none.
+    /// case's on a tie, then the one of the earliest examination). Null where no distance leads there, and between a tape and zones or two
+    /// schemes: that examination is compared with none.
     /// </summary>
     /// <param name="course">The case.</param>
     /// <returns>By examination id.</returns>
     public static IReadOnlyDictionary<string, Centimetres?> OffsetsOf(CaseCourse course)
     {
         ArgumentNullException.ThrowIfNull(course);
-        Landmark?[] tried =
+        Start[] tried =
         [
-            course.Landmark,
+            new(course.Landmark, null),
             .. course
                 .Examinations.OrderBy(examination => examination.Date)
                 .ThenBy(examination => examination.Id, StringComparer.Ordinal)
-                .Select(examination => examination.Landmark ?? course.Landmark),
+                .Select(examination => StartOf(examination, course)),
         ];
         return tried
             .Distinct()
@@ -37,10 +37,21 @@ public static class CommonTape
     /// <summary>No offsets: every tape starts at the one landmark.</summary>
     internal static IReadOnlyDictionary<string, Centimetres?> None { get; } = new Dictionary<string, Centimetres?>();
 
-    private static Dictionary<string, Centimetres?> OffsetsTo(CaseCourse course, Landmark? common) =>
+    /// <summary>From where and how the levels of an examination are told.</summary>
+    private readonly record struct Start(Landmark? Landmark, ZoneScheme? Zones);
+
+    private static Start StartOf(Examination examination, CaseCourse course) =>
+        examination.Zones is { } zones
+            ? new Start(ZoneSchemes.LandmarkOf(zones), zones)
+            : new Start(examination.Landmark ?? course.Landmark, null);
+
+    private static Dictionary<string, Centimetres?> OffsetsTo(CaseCourse course, Start common) =>
         course.Examinations.ToDictionary(
             examination => examination.Id,
-            examination => Offset(examination.Landmark ?? course.Landmark, common, course.LandmarkDistances),
+            examination =>
+                StartOf(examination, course) is var start && start.Zones == common.Zones
+                    ? Offset(start.Landmark, common.Landmark, course.LandmarkDistances)
+                    : null,
             StringComparer.Ordinal
         );
 

@@ -378,7 +378,7 @@ internal sealed class CourseLinker(CourseState state, LinkingSettings settings) 
                     named[entry.Column].Id,
                     entry.Path,
                     PartOf(entry.Column),
-                    new Centimetres(named[entry.Column].Level),
+                    Level.At(new Centimetres(named[entry.Column].Level), state.Zones),
                     StepsOf(entry.Column, named)
                 )),
             ],
@@ -478,7 +478,7 @@ internal sealed class CourseLinker(CourseState state, LinkingSettings settings) 
                         .ThenBy(other => named[other.Column].Level)
                         .Select(other => new LinkAlternative(
                             named[other.Column].Id,
-                            new Centimetres(named[other.Column].Level),
+                            Level.At(new Centimetres(named[other.Column].Level), state.Zones),
                             other.Probability
                         )),
                 ]

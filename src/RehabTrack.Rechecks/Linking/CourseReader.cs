@@ -54,6 +54,7 @@ internal static class CourseReader
             LesionSize = [.. paths.Select(_ => new double[ordered.Length])],
             LigamentSize = new double[ordered.Length],
             Placed = new bool[ordered.Length],
+            Zones = ordered.Length > 0 ? ordered[0].Zones : null,
             Offsets = [.. ordered.Select(examination => OffsetOf(examination, offsets))],
             FixedPoints = [.. Enum.GetValues<FixedPointKind>().Select(kind => FixedPointsOf(kind, ordered, offsets))],
         };
@@ -79,7 +80,7 @@ internal static class CourseReader
             Place = place,
             Examination = examination,
             Path = path,
-            Level = place.Level.Value + offset,
+            Level = place.Level.Position.Value + offset,
             LogLigamentArea = LogOf(place.LigamentArea?.Value),
             LogThickness = LogOf(place.Thickness?.Value),
             Lesion = LesionOf(place) is { } area ? area / floor : double.NaN,

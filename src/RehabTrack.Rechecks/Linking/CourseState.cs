@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 
 namespace RehabTrack.Rechecks.Linking;
@@ -29,6 +30,9 @@ internal sealed class CourseState
 
     /// <summary>By examination: whether its places stand on columns.</summary>
     public required bool[] Placed { get; init; }
+
+    /// <summary>The scheme when the levels are zones; null for tapes.</summary>
+    public required ZoneScheme? Zones { get; init; }
 
     /// <summary>By examination: what was added to its levels so that they count from the common landmark, cm.</summary>
     public required double[] Offsets { get; init; }

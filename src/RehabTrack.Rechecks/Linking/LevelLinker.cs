@@ -11,7 +11,8 @@ public static class LevelLinker
     /// the order along a path never swaps, paths never mix. Examinations are aligned one by one with the tracks found so far, then each
     /// anew with the tracks of the others, until nothing changes. A pinned pair always shares a track, a broken pair never does.
     /// </summary>
-    /// <param name="examinations">The examinations, in any order, with unique ids; those without readings only get a shift of 0.</param>
+    /// <param name="examinations">The examinations, in any order, with unique ids, levels of all by tape from one landmark or of all by one zone scheme; those without readings only
+    /// get a shift of 0.</param>
     /// <param name="constraints">
     /// Links that persons pinned or broke, in the order they were said: one that contradicts an earlier one is left out and named in the
     /// answer.
@@ -35,9 +36,9 @@ public static class LevelLinker
     }
 
     /// <summary>
-    /// Links the places of a case whose examinations may start their tapes at different landmarks, on the tape of
-    /// <see cref="CommonTape"/>. An examination that no measured distance leads to is linked with none: each of its places is a track of
-    /// its own, and its id is told.
+    /// Links the places of a case whose examinations may start their tapes at different landmarks, or name zones, on the tape of
+    /// <see cref="CommonTape"/>. An examination that no measured distance leads to, or whose levels are told in another way, is linked with
+    /// none: each of its places is a track of its own, and its id is told.
     /// </summary>
     /// <param name="course">The case.</param>
     /// <param name="constraints">As above; one with a place of an examination that stands apart is left out.</param>

@@ -1,9 +1,9 @@
-using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Rechecks.Anatomy;
 
 namespace RehabTrack.Rechecks.Linking;
 
 /// <summary>Another track that a place might belong to.</summary>
 /// <param name="TrackId">The other track.</param>
-/// <param name="ConsensusLevel">Where that track lies in the first examination's tape, cm.</param>
+/// <param name="ConsensusLevel">Where that track lies in the first examination's tape, or the zone.</param>
 /// <param name="Probability">Probability that the place belongs to it, 0 to 1.</param>
-public sealed record LinkAlternative(string TrackId, Centimetres ConsensusLevel, double Probability);
+public sealed record LinkAlternative(string TrackId, Level ConsensusLevel, double Probability);

@@ -11,7 +11,8 @@ public sealed record LinkedCourse(IReadOnlyList<Track> Tracks, IReadOnlyList<Exa
     public IReadOnlyList<LeftOutConstraint> LeftOut { get; init; } = [];
 
     /// <summary>
-    /// Ids of examinations whose tape starts at another landmark that no measured distance leads to, by date: linked and compared with none.
+    /// Ids of examinations whose tape starts at another landmark that no measured distance leads to, or whose levels are told in another way
+    /// than those of the others, by date: linked and compared with none.
     /// </summary>
     public IReadOnlyList<string> Apart { get; init; } = [];
 }

@@ -34,7 +34,7 @@ internal static class StandingApart
 
     private static Track TrackOf(Examination examination, Place place) =>
         new(
-            string.Create(CultureInfo.InvariantCulture, $"apart-{examination.Id}-{place.Key.Path}-{place.Level.Value}"),
+            string.Create(CultureInfo.InvariantCulture, $"apart-{examination.Id}-{place.Key.Path}-{place.Level}"),
             place.Key.Path,
             place.Part,
             place.Level,

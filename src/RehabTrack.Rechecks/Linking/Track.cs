@@ -1,5 +1,4 @@
 using RehabTrack.Rechecks.Anatomy;
-using RehabTrack.Rechecks.Quantities;
 
 namespace RehabTrack.Rechecks.Linking;
 
@@ -7,6 +6,6 @@ namespace RehabTrack.Rechecks.Linking;
 /// <param name="Id">Unique in the case: the path's word and a number counted down the limb, for example <c>axial-2</c>.</param>
 /// <param name="Path">The path.</param>
 /// <param name="Part">The part, by majority of its places; the more proximal on a tie.</param>
-/// <param name="ConsensusLevel">Where the place lies in the first examination's tape, cm.</param>
+/// <param name="ConsensusLevel">Where the place lies in the first examination's tape, or the zone.</param>
 /// <param name="Steps">At least one, ordered by date and examination id; at most one an examination.</param>
-public sealed record Track(string Id, LinkPath Path, Part Part, Centimetres ConsensusLevel, IReadOnlyList<TrackStep> Steps);
+public sealed record Track(string Id, LinkPath Path, Part Part, Level ConsensusLevel, IReadOnlyList<TrackStep> Steps);

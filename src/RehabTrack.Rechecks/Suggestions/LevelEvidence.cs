@@ -13,8 +13,8 @@ public sealed record LevelEvidence
     /// <summary>The part.</summary>
     public required Part Part { get; init; }
 
-    /// <summary>The level on the later day's tape, cm.</summary>
-    public required Centimetres Level { get; init; }
+    /// <summary>The level on the later day's tape, or the zone.</summary>
+    public required Level Level { get; init; }
 
     /// <summary>The earlier date.</summary>
     public required DateOnly From { get; init; }

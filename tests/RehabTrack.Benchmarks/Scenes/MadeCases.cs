@@ -41,7 +41,7 @@ internal static class MadeCases
     }
 
     /// <summary>The levels of an examination.</summary>
-    public static double[] LevelsOf(Examination examination) => [.. examination.Readings.Select(reading => reading.Level.Value)];
+    public static double[] LevelsOf(Examination examination) => [.. examination.Readings.Select(reading => reading.Level.Position.Value)];
 
     /// <summary>The cases as the sheet a user would write.</summary>
     public static void Write(TextWriter writer, int cases, int examinations, int levels)
@@ -59,7 +59,7 @@ internal static class MadeCases
                     writer.WriteLine(
                         string.Create(
                             CultureInfo.InvariantCulture,
-                            $"{file.Label},{file.Horse.Name},{file.Horse.Microchip},LH,suspensory-ligament,{(reading.Part == Part.Origin ? "origin" : "body")},point-of-hock,{file.Course.Onset:yyyy-MM-dd},{examination.Date:yyyy-MM-dd},AB,{reading.Level.Value:0.0},{reading.LigamentArea!.Value.Value:0.00},{reading.LesionArea.MeasuredArea!.Value.Value:0.00}"
+                            $"{file.Label},{file.Horse.Name},{file.Horse.Microchip},LH,suspensory-ligament,{(reading.Part == Part.Origin ? "origin" : "body")},point-of-hock,{file.Course.Onset:yyyy-MM-dd},{examination.Date:yyyy-MM-dd},AB,{reading.Level.Position.Value:0.0},{reading.LigamentArea!.Value.Value:0.00},{reading.LesionArea.MeasuredArea!.Value.Value:0.00}"
                         )
                     );
                 }

@@ -95,7 +95,7 @@ public sealed class FindingTests
             );
             Finding finding = Assert.Single(findings);
             Assert.True(finding.IsEarlier);
-            Assert.Equal(18, finding.Level!.Value.Value);
+            Assert.Equal(18, finding.Level!.Value.Position.Value);
         }
     }
 
@@ -104,11 +104,12 @@ public sealed class FindingTests
         [Fact]
         public void A_normal_level_that_is_abnormal_now_is_red_whatever_the_total_does()
         {
-            IEnumerable<Reading> second = SixLevels(0.5).Select(reading => reading.Level.Value == 10 ? Row(10, 1.2, 0.15) : reading);
+            IEnumerable<Reading> second = SixLevels(0.5)
+                .Select(reading => reading.Level.Position.Value == 10 ? Row(10, 1.2, 0.15) : reading);
             CaseAnalysis analysis = Analysed(Case(Exam(0, SixLevels()), Exam(60, second)));
             Finding finding = analysis.Findings.Single(found => found.Kind == FindingKind.NewlyAbnormalLevel);
             Assert.Equal(FindingSeverity.Red, finding.Severity);
-            Assert.Equal(10, finding.Level!.Value.Value);
+            Assert.Equal(10, finding.Level!.Value.Position.Value);
             Assert.False(finding.MayBeMeasurementError);
             Assert.True(analysis.Burdens[1].Volume < analysis.Burdens[0].Volume);
         }
@@ -197,7 +198,7 @@ public sealed class FindingTests
         {
             Finding finding = Of(FindingKind.LesionLevelMissed, Exam(0, SixLevels()), Exam(60, SixLevels(without: 3))).Single();
             Assert.Equal(FindingSeverity.Amber, finding.Severity);
-            Assert.Equal(18, finding.Level!.Value.Value);
+            Assert.Equal(18, finding.Level!.Value.Position.Value);
             Assert.Equal((Start, Start.AddDays(60)), (finding.ComparedWith!.Value, finding.Date!.Value));
         }
 
@@ -207,7 +208,7 @@ public sealed class FindingTests
             CaseCourse course = Case(Exam(0, SixLevels()), Exam(60, SixLevels()));
             LinkedCourse links = ByLevel(
                 course,
-                place => place.ExaminationId == course.Examinations[1].Id && place.Level.Value == 18 ? 0.6 : null
+                place => place.ExaminationId == course.Examinations[1].Id && place.Level.Position.Value == 18 ? 0.6 : null
             );
             Track[] tracks =
             [
@@ -239,7 +240,7 @@ public sealed class FindingTests
             CaseCourse course = Case(Enumerable.Range(0, examinations).Select(look => Exam(60 * look, SixLevels())));
             LinkedCourse links = ByLevel(
                 course,
-                place => place.ExaminationId == course.Examinations[1].Id && place.Level.Value == 18 ? 0.6 : null
+                place => place.ExaminationId == course.Examinations[1].Id && place.Level.Position.Value == 18 ? 0.6 : null
             );
             Finding finding = CaseAnalyser
                 .AnalyseLinked(course, links, new AnalysisSettings(), Start.AddDays(60 * examinations))
@@ -332,7 +333,7 @@ public sealed class FindingTests
                 Exam(0, SixLevels()),
                 Exam(60, Row(18, 1.5, 0.45) with { LesionArea = LesionArea.Diffuse }, Row(22, 1.4, 0.3))
             );
-            Assert.Equal(18, Of(FindingKind.DiffuseLesion, course).Single().Level!.Value.Value);
+            Assert.Equal(18, Of(FindingKind.DiffuseLesion, course).Single().Level!.Value.Position.Value);
             Assert.Equal(2, Of(FindingKind.TooFewLevels, course).Single().Count);
             Assert.Single(Of(FindingKind.LevelsIncomplete, course));
             Assert.Single(Of(FindingKind.VolumeLowerBound, Exam(0, Row(10, 1.2, 0), Row(14, 1.2, 0.2))));
@@ -368,7 +369,7 @@ public sealed class FindingTests
             .. Analysed(
                 Case(
                     Exam(0, SixLevels()),
-                    Exam(60, SixLevels(1.4).Select(reading => reading.Level.Value == 10 ? Row(10, 1.2, 0.3) : reading)),
+                    Exam(60, SixLevels(1.4).Select(reading => reading.Level.Position.Value == 10 ? Row(10, 1.2, 0.3) : reading)),
                     Exam(120, SixLevels(1.9, without: 2))
                 )
             ).Findings,

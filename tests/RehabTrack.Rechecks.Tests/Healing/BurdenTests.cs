@@ -20,7 +20,7 @@ public sealed class BurdenTests
             Assert.True(burden.LevelsComplete);
             Assert.Equal(new SeverityGrade("total-percent", 1), burden.Severity);
             Assert.Equal(30, burden.WorstPercent!.Value.Value, 10);
-            Assert.Equal(18, burden.WorstLevel!.Value.Value);
+            Assert.Equal(18, burden.WorstLevel!.Value.Position.Value);
         }
 
         [Fact]
@@ -46,7 +46,7 @@ public sealed class BurdenTests
                         ? reading with
                         {
                             LesionArea = LesionArea.Unknown,
-                            Role = reading.Level.Value < 20 ? ReadingRole.NormalAbove : ReadingRole.NormalBelow,
+                            Role = reading.Level.Position.Value < 20 ? ReadingRole.NormalAbove : ReadingRole.NormalBelow,
                         }
                         : reading
                 );
@@ -177,10 +177,10 @@ public sealed class BurdenTests
         public void A_doubtful_link_of_a_reading_that_fits_badly_widens_the_error()
         {
             // Level 18 reads 0.15 where its history says 0.45; with probability .6 of the link, 4 cm · √.4 · .30 = .759 cm³ join the error.
-            IEnumerable<Reading> odd = SixLevels().Select(reading => reading.Level.Value == 18 ? Row(18, 1.5, 0.15) : reading);
+            IEnumerable<Reading> odd = SixLevels().Select(reading => reading.Level.Position.Value == 18 ? Row(18, 1.5, 0.15) : reading);
             CaseCourse course = Case(Exam(0, SixLevels()), Exam(60, odd));
             double sure = Analysed(course).Burdens[1].VolumeStandardError!.Value.Value;
-            double doubted = Analysed(course, uncertain: place => place.Level.Value == 18 ? 0.6 : null)
+            double doubted = Analysed(course, uncertain: place => place.Level.Position.Value == 18 ? 0.6 : null)
                 .Burdens[1]
                 .VolumeStandardError!.Value.Value;
             Assert.Equal(Math.Sqrt((sure * sure) + (16 * 0.4 * 0.3 * 0.3)), doubted, 10);
@@ -197,7 +197,7 @@ public sealed class BurdenTests
         public void A_diffuse_lesion_is_not_zero()
         {
             IEnumerable<Reading> diffuse = SixLevels()
-                .Select(reading => reading.Level.Value == 18 ? reading with { LesionArea = LesionArea.Diffuse } : reading);
+                .Select(reading => reading.Level.Position.Value == 18 ? reading with { LesionArea = LesionArea.Diffuse } : reading);
             ExaminationBurden burden = Analysed(Case(Exam(0, SixLevels()), Exam(60, diffuse))).Burdens[1];
             Assert.Null(burden.Volume);
             Assert.Null(burden.TotalPercent);
@@ -253,7 +253,9 @@ public sealed class BurdenTests
         public void Grades_of_one_scale_add_up_and_absent_ones_stay_absent()
         {
             Reading graded = Row(10, 1, 0.2) with { Echogenicity = new Grade(GradeScales.Echogenicity0To3, 2) };
-            ExaminationBurden burden = Analysed(Case(Exam(0, graded, Row(13, 1, 0.2), graded with { Id = "x", Level = new(16) })))
+            ExaminationBurden burden = Analysed(
+                Case(Exam(0, graded, Row(13, 1, 0.2), graded with { Id = "x", Level = new Centimetres(16) }))
+            )
                 .Burdens.Single();
             Assert.Equal(4, burden.EchogenicitySum);
             Assert.Null(burden.FibreAlignmentSum);

@@ -60,7 +60,7 @@ internal static class CourseBuilder
 
     /// <summary>Links by hand: places of one path and one tape reading are the same place.</summary>
     public static LinkedCourse ByLevel(CaseCourse course, Func<PlaceKey, double?>? uncertain = null) =>
-        TrueLinks.Of(course, place => place.Level, level => level, uncertain);
+        TrueLinks.Of(course, place => place.Level, level => level.Position, uncertain);
 
     public static CaseAnalysis Analysed(CaseCourse course, AnalysisSettings? settings = null, Func<PlaceKey, double?>? uncertain = null) =>
         CaseAnalyser.AnalyseLinked(

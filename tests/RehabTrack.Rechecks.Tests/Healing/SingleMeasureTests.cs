@@ -39,7 +39,7 @@ public sealed class SingleMeasureTests
         {
             ExaminationBurden burden = Analysed(Case(Exam(0, Share(14, 0), Share(16, 12), Share(18, 30), Share(20, 0)))).Burdens.Single();
 
-            Assert.Equal((30, 18), (burden.WorstPercent!.Value.Value, burden.WorstLevel!.Value.Value));
+            Assert.Equal((30, 18), (burden.WorstPercent!.Value.Value, burden.WorstLevel!.Value.Position.Value));
             // Half a gap on both sides of 16 … 18.
             Assert.Equal(4, burden.LesionLength!.Value.Value, 12);
             Assert.Equal((null, null, null), (burden.Volume, burden.TotalPercent, burden.Severity));
@@ -53,7 +53,7 @@ public sealed class SingleMeasureTests
             );
 
             Finding found = Assert.Single(analysis.Findings, finding => finding.Kind == FindingKind.NewlyAbnormalLevel);
-            Assert.Equal((FindingSeverity.Red, 16.0), (found.Severity, found.Level!.Value.Value));
+            Assert.Equal((FindingSeverity.Red, 16.0), (found.Severity, found.Level!.Value.Position.Value));
         }
 
         [Fact]

@@ -131,7 +131,7 @@ public sealed class TrendTests
             CaseCourse course = Case(Exam(0, SixLevels()), Exam(60, SixLevels(0.75)), Exam(120, SixLevels(0.55)));
             Trend trend = Analysed(
                 course,
-                uncertain: place => place.Level.Value == 18 && place.ExaminationId == course.Examinations[2].Id ? 0.6 : null
+                uncertain: place => place.Level.Position.Value == 18 && place.ExaminationId == course.Examinations[2].Id ? 0.6 : null
             ).Trend;
             Says(Verdict.NotYetReadable, VerdictReason.WorstLevelNotRead, trend);
             Assert.Equal([true, true, false], trend.Series.Select(point => point.Complete));

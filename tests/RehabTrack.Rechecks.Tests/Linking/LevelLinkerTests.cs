@@ -239,7 +239,7 @@ public sealed class LevelLinkerTests
         LinkedCourse linked = Tapes.Link([Tapes.Exam(1, 10, 12, 14, 16), Tapes.Exam(2, 10.9, 13.1, 16.8)]);
         TrackStep step = linked.StepOf(Tapes.Key(2, 13.1));
         Assert.True(step.Uncertain);
-        string other = linked.TrackOf(Tapes.Key(2, 13.1)).Steps.Any(mate => mate.Place.Level.Value == 12)
+        string other = linked.TrackOf(Tapes.Key(2, 13.1)).Steps.Any(mate => mate.Place.Level.Position.Value == 12)
             ? linked.TrackOf(Tapes.Key(1, 14)).Id
             : linked.TrackOf(Tapes.Key(1, 12)).Id;
         Assert.Contains(step.Alternatives, alternative => alternative.TrackId == other && alternative.Probability > 0.25);
@@ -401,7 +401,7 @@ public sealed class LevelLinkerTests
         Examination traced = Tapes.Of(2, Tapes.Row(2, Part.Body, 11, 1.2, 0.36));
         Examination shared = Tapes.Of(2, Tapes.Row(2, Part.Body, 11, 1.2) with { LesionPercent = new Percent(30) });
         Assert.Equal(Tapes.Link([first, traced]).Written(), Tapes.Link([first, shared]).Written());
-        Assert.Equal(10, Tapes.Link([first, shared]).TrackOf(Tapes.Key(2, 11)).Steps[0].Place.Level.Value);
+        Assert.Equal(10, Tapes.Link([first, shared]).TrackOf(Tapes.Key(2, 11)).Steps[0].Place.Level.Position.Value);
     }
 
     [Fact]
@@ -410,7 +410,7 @@ public sealed class LevelLinkerTests
         Assert.Empty(Tapes.Link([]).Tracks);
         LinkedCourse one = Tapes.Link([Tapes.Exam(1, 10, 12)]);
         Assert.Equal(["e1@10/Body", "e1@12/Body"], one.Company());
-        Assert.Equal([10.0, 12.0], one.Tracks.Select(track => track.ConsensusLevel.Value));
+        Assert.Equal([10.0, 12.0], one.Tracks.Select(track => track.ConsensusLevel.Position.Value));
         Assert.All(Steps(one), step => Assert.False(step.Uncertain));
 
         LinkedCourse far = Tapes.Link([Tapes.Exam(1, 2), Tapes.Exam(2, 55)]);

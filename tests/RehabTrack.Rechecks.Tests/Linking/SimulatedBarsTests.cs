@@ -163,8 +163,8 @@ public sealed class SimulatedBarsTests(ITestOutputHelper output)
             foreach ((var before, var exam) in ligament.Examinations.Zip(ligament.Examinations.Skip(1)))
             {
                 PlainAlignment plain = PlainAligner.AlignOverShifts(
-                    [.. before.Readings.Select(reading => reading.Level.Value)],
-                    [.. exam.Readings.Select(reading => reading.Level.Value)],
+                    [.. before.Readings.Select(reading => reading.Level.Position.Value)],
+                    [.. exam.Readings.Select(reading => reading.Level.Position.Value)],
                     settings
                 );
                 int[] places = [.. exam.Readings.Select(reading => ligament.PlaceOf(reading.Id))];

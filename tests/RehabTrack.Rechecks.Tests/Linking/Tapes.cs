@@ -62,12 +62,13 @@ internal static class Tapes
     public static string[] Written(this LinkedCourse course) =>
         [
             .. course.Tracks.Select(track =>
-                Text($"{track.Id} {track.Path} {track.Part} {track.ConsensusLevel.Value:R}: ")
+                Text($"{track.Id} {track.Path} {track.Part} {track.ConsensusLevel.Position.Value:R}: ")
                 + string.Join(
                     " | ",
                     track.Steps.Select(step =>
-                        Text($"{step.ExaminationId} {step.Place.Level.Value:R} {step.LinkProbability:R} {step.Basis} {step.Uncertain} ")
-                        + string.Join(' ', step.Alternatives.Select(other => Text($"{other.TrackId}:{other.Probability:R}")))
+                        Text(
+                            $"{step.ExaminationId} {step.Place.Level.Position.Value:R} {step.LinkProbability:R} {step.Basis} {step.Uncertain} "
+                        ) + string.Join(' ', step.Alternatives.Select(other => Text($"{other.TrackId}:{other.Probability:R}")))
                     )
                 )
             ),

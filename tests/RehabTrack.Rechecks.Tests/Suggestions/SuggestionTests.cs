@@ -69,7 +69,7 @@ public sealed class SuggestionTests
             Assert.Equal(SuggestedMove.Advance, suggestion.Move);
             Assert.Equal([RuleCode.Advance], Codes(suggestion));
             Assert.Equal([AdvanceCondition.LesionFallen, AdvanceCondition.LigamentFallen, AdvanceCondition.Sound], suggestion.Met);
-            Assert.Equal(18, suggestion.Evidence!.Level.Value);
+            Assert.Equal(18, suggestion.Evidence!.Level.Position.Value);
             Assert.Equal(-75, suggestion.Evidence.Lesion!.ChangePercent!.Value, 8);
             Assert.Equal(-30, suggestion.Evidence.Ligament!.ChangePercent!.Value, 8);
         }
@@ -232,7 +232,7 @@ public sealed class SuggestionTests
             CaseCourse course = Course(
                 [1, 0.5, 0.25],
                 [1, 1, 1],
-                (visit, reading) => visit == 2 && reading.Level.Value == 18 ? reading with { LigamentArea = Cm2(area) } : reading
+                (visit, reading) => visit == 2 && reading.Level.Position.Value == 18 ? reading with { LigamentArea = Cm2(area) } : reading
             );
 
             Suggestion suggestion = Suggested(course);
@@ -250,7 +250,7 @@ public sealed class SuggestionTests
                 [1, 0.5, 0.25],
                 [1, 0.85, 0.7],
                 (visit, reading) =>
-                    visit == 2 && reading.Level.Value == 30 ? reading with { LesionArea = LesionArea.Measured(Cm2(0.2)) } : reading
+                    visit == 2 && reading.Level.Position.Value == 30 ? reading with { LesionArea = LesionArea.Measured(Cm2(0.2)) } : reading
             );
 
             Suggestion suggestion = Suggested(course);
