@@ -33,7 +33,7 @@ public sealed record CanonicalHeadings(RowPlan? Plan, IReadOnlyList<string> Miss
             }
         }
 
-        List<string> missing = [.. SheetColumns.Required.Where(column => !sources.ContainsKey(column))];
+        List<string> missing = [.. SheetColumns.MissingFrom(sources.ContainsKey)];
         if (!SheetColumns.Measurements.Any(sources.ContainsKey))
         {
             missing.Add(string.Join(" | ", SheetColumns.Measurements));

@@ -1,4 +1,5 @@
 using System.Globalization;
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Quantities;
 
 namespace RehabTrack.Wording;
@@ -14,12 +15,18 @@ public static class Figures
     // Two examinations a day apart make rates of a hundred digits, which say no more than this.
     private const double LargestPercent = 999;
 
-    /// <summary>A level on the tape: <c>24 cm</c>, <c>24.5 cm</c>.</summary>
-    public static string Level(Centimetres? level, string? absent = null, CultureInfo? culture = null) =>
-        Of(level?.Value, "0.#", FigureTexts.Centimetres, absent, culture);
+    /// <summary>
+    /// A level, on the tape <c>24.5 cm</c> or by zone <c>zone 2B</c>: the one place that decides how a level is told, so that a zone never
+    /// reads as a length.
+    /// </summary>
+    public static string Level(Level? level, string? absent = null, CultureInfo? culture = null) =>
+        level?.Zone is { } zone
+            ? Filled(FigureTexts.Zone, zone.Name, culture)
+            : Of(level?.OnTape?.Value, "0.#", FigureTexts.Centimetres, absent, culture);
 
-    /// <summary>A level without its unit, for a scale whose heading carries the unit: <c>24.5</c>.</summary>
-    public static string LevelNumber(Centimetres level, CultureInfo? culture = null) => Number(level.Value, "0.#", culture);
+    /// <summary>A level without its unit, for a scale whose heading carries the unit: <c>24.5</c>, <c>2B</c>.</summary>
+    public static string LevelNumber(Level level, CultureInfo? culture = null) =>
+        level.Zone is { } zone ? zone.Name : Number(level.Position.Value, "0.#", culture);
 
     /// <summary>A thickness or width: <c>0.82 cm</c>.</summary>
     public static string Length(Centimetres? length, string? absent = null, CultureInfo? culture = null) =>

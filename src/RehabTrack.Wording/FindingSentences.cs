@@ -1,4 +1,5 @@
 using System.Globalization;
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Findings;
 using RehabTrack.Rechecks.Quantities;
 
@@ -88,7 +89,7 @@ public static class FindingSentences
             (_, { } examinations) => Format(Text("Examinations_Many", culture), culture, examinations),
         };
 
-    private static string Levels(IReadOnlyList<Centimetres> levels, CultureInfo? culture) =>
+    private static string Levels(IReadOnlyList<Level> levels, CultureInfo? culture) =>
         levels
             .Select(level => Figures.Level(level, null, culture))
             .Aggregate(string.Empty, (soFar, next) => soFar.Length == 0 ? next : Format(Text("And", culture), culture, soFar, next));

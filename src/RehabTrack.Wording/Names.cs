@@ -30,6 +30,8 @@ public static class Names
 
     public static string Of(Landmark landmark, CultureInfo? culture = null) => Text(nameof(Landmark), landmark, culture);
 
+    public static string Of(ZoneScheme scheme, CultureInfo? culture = null) => Text(nameof(ZoneScheme), scheme, culture);
+
     public static string Of(Stance stance, CultureInfo? culture = null) => Text(nameof(Stance), stance, culture);
 
     public static string Of(ImagePlane plane, CultureInfo? culture = null) => Text(nameof(ImagePlane), plane, culture);

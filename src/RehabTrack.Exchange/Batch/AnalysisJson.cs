@@ -83,6 +83,11 @@ public static class AnalysisJson
         Date(json, "date", burden.Date);
         json.WriteString("examination", examination.Name);
         json.WriteString("stance", ExamCodes.Stances.CodeOf(examination.Stance));
+        if (examination.Zones is { } zones)
+        {
+            json.WriteString("zoneScheme", ZoneSchemes.CodeOf(zones));
+        }
+
         json.WriteStartObject("burden");
         Number(json, "volumeCm3", burden.Volume?.Value);
         Number(json, "volumeStandardError", burden.VolumeStandardError?.Value);
@@ -90,7 +95,7 @@ public static class AnalysisJson
         Number(json, "totalPercent", burden.TotalPercent?.Value);
         json.WriteBoolean("levelsComplete", burden.LevelsComplete);
         Number(json, "worstPercent", burden.WorstPercent?.Value);
-        Number(json, "worstLevelCm", burden.WorstLevel?.Value);
+        At(json, "worstLevelCm", "worstZone", burden.WorstLevel);
         Number(json, "lesionLengthCm", burden.LesionLength?.Value);
         Number(json, "echogenicitySum", burden.EchogenicitySum);
         Number(json, "fibreAlignmentSum", burden.FibreAlignmentSum);
@@ -112,7 +117,7 @@ public static class AnalysisJson
         json.WriteStartObject();
         json.WriteString("track", track.Id);
         json.WriteString("part", AnatomyCodes.Parts.CodeOf(track.Part));
-        Number(json, "consensusLevelCm", track.ConsensusLevel.Value);
+        At(json, "consensusLevelCm", "consensusZone", track.ConsensusLevel);
         json.WriteStartArray("readings");
         foreach (TrackStep step in track.Steps)
         {
@@ -137,7 +142,7 @@ public static class AnalysisJson
         json.WriteStartObject();
         json.WriteNumber("row", RowOf(reading));
         Date(json, "examinationDate", step.Date);
-        Number(json, "levelCm", reading.Level.Value);
+        At(json, "levelCm", "zone", reading.Level);
         Number(json, "linkProbability", step.LinkProbability);
         json.WriteBoolean("uncertain", step.Uncertain);
         json.WriteEndObject();
@@ -211,11 +216,21 @@ public static class AnalysisJson
         json.WriteString("severity", WordOf(finding.Severity));
         json.WriteString("message", words.OfFinding(finding));
         Date(json, "date", finding.Date);
-        Number(json, "levelCm", finding.Level?.Value);
+        At(json, "levelCm", "zone", finding.Level);
         json.WriteString("track", finding.TrackId);
         Number(json, "changePercent", finding.ChangePercent);
         json.WriteBoolean("mayBeMeasurementError", finding.MayBeMeasurementError);
         json.WriteEndObject();
+    }
+
+    // A zone is told by its name, beside an empty length.
+    private static void At(Utf8JsonWriter json, string length, string zone, Level? level)
+    {
+        Number(json, length, level?.OnTape?.Value);
+        if (level?.Zone is { } known)
+        {
+            json.WriteString(zone, known.Name);
+        }
     }
 
     private static int RowOf(Reading reading) => int.Parse(reading.Id, NumberStyles.None, CultureInfo.InvariantCulture);

@@ -33,6 +33,7 @@ internal static class RowFile
         Text(file, row.Examiner, before?.Examiner);
         Text(file, row.Transducer, before?.Transducer);
         file.Write((byte)row.OtherLimb);
+        Number(file, row.ZoneLengthCm);
         file.Write((byte)row.FixedPoints.Count);
         foreach (FixedPoint point in row.FixedPoints)
         {
@@ -68,6 +69,7 @@ internal static class RowFile
             Examiner = Text(file, before?.Examiner),
             Transducer = Text(file, before?.Transducer),
             OtherLimb = (OtherLimb)file.ReadByte(),
+            ZoneLengthCm = Number(file),
             FixedPoints = FixedPoints(file),
             Reading = Read(file, before?.Reading),
             Plan = plan,
@@ -78,6 +80,8 @@ internal static class RowFile
     {
         file.Write((sbyte)(draft.Part is { } part ? (int)part : -1));
         Number(file, draft.LevelCm);
+        file.Write((sbyte)(draft.ZoneScheme is { } scheme ? (int)scheme : -1));
+        Text(file, draft.Zone, before?.Zone);
         file.Write((byte)draft.Plane);
         Text(file, draft.Lesion, before?.Lesion);
         file.Write((byte)draft.Role);
@@ -103,6 +107,8 @@ internal static class RowFile
         {
             Part = file.ReadSByte() is >= 0 and var part ? (Part)part : null,
             LevelCm = Number(file),
+            ZoneScheme = file.ReadSByte() is >= 0 and var scheme ? (ZoneScheme)scheme : null,
+            Zone = Text(file, before?.Zone),
             Plane = (ImagePlane)file.ReadByte(),
             Lesion = Text(file, before?.Lesion),
             Role = (ReadingRole)file.ReadByte(),

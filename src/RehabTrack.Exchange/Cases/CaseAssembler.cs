@@ -61,6 +61,9 @@ public static class CaseAssembler
 
     private sealed class Work
     {
+        // Beside the codes of schemes: levels in cm.
+        private const string OnTape = "cm";
+
         private readonly List<RejectedRow> _rejected = [];
         private readonly List<SheetCaution> _cautions = [];
         private readonly ExaminationState _state;
@@ -91,9 +94,18 @@ public static class CaseAssembler
             Landmark? landmark = AgreeMember(
                 SheetColumns.Landmark,
                 "landmarks-mixed",
-                row => row.Landmark ?? AnatomyRules.UsualLandmark(limb),
+                // Zones begin at their scheme's landmark, whatever the tapes of the case start at.
+                row => row.Reading.ZoneScheme is null ? row.Landmark ?? AnatomyRules.UsualLandmark(limb) : null,
                 AnatomyCodes.Landmarks
             );
+            landmark ??= AnatomyRules.UsualLandmark(limb) ?? _rows.Max(row => row.Landmark);
+            string? zoneLength = Agree(
+                ReadingFields.ZoneLength,
+                "case-disagrees",
+                row => row.ZoneLengthCm is { } length ? Text(length) : null,
+                text => text
+            );
+            SchemesOfLimb(limb);
             OtherLimb otherLimb =
                 AgreeMember(
                     SheetColumns.OtherLimb,
@@ -123,6 +135,7 @@ public static class CaseAssembler
                 Landmark = landmark,
                 Onset = onset,
                 OtherLimb = otherLimb,
+                ZoneLength = zoneLength is null ? null : new Centimetres(double.Parse(zoneLength, CultureInfo.InvariantCulture)),
                 Examinations = examinations,
             };
             return new CaseAssembly(new CaseFile(label, new HorseIdentity(horse, chip, birth), course), Ordered(), _cautions);
@@ -156,6 +169,17 @@ public static class CaseAssembler
             }
         }
 
+        private void SchemesOfLimb(Limb limb)
+        {
+            foreach (IGrouping<ZoneScheme?, SheetRow> scheme in _rows.GroupBy(row => row.Reading.ZoneScheme).ToList())
+            {
+                if (ZoneRules.Check(scheme.Key, limb, []) is [var problem, ..])
+                {
+                    Drop(scheme, problem.Field, problem.Code, _ => problem.Arguments[0], _ => [.. problem.Arguments]);
+                }
+            }
+        }
+
         private List<Examination> Examinations()
         {
             NameExaminations();
@@ -164,6 +188,11 @@ public static class CaseAssembler
             AgreeWithinVisits(SheetColumns.Examiner, "examiner-differs", row => row.Examiner);
             AgreeWithinVisits(SheetColumns.Transducer, "transducer-differs", row => row.Transducer);
 
+            AgreeWithinVisits(
+                ReadingFields.ZoneScheme,
+                "zone-scheme-differs",
+                row => row.Reading.ZoneScheme is { } scheme ? ZoneSchemes.CodeOf(scheme) : OnTape
+            );
             foreach (FixedPointKind kind in Enum.GetValues<FixedPointKind>())
             {
                 AgreeWithinVisits(FixedPointRules.FieldOf(kind), "fixed-point-differs", row => LevelOf(row, kind));
@@ -189,6 +218,7 @@ public static class CaseAssembler
                         State = _state,
                         Examiner = First(visit, row => row.Examiner),
                         Transducer = First(visit, row => row.Transducer),
+                        Zones = visit.First().Reading.ZoneScheme,
                         FixedPoints =
                         [
                             .. visit.SelectMany(row => row.FixedPoints).DistinctBy(point => point.Kind).OrderBy(point => point.Kind),
@@ -254,7 +284,13 @@ public static class CaseAssembler
 
             foreach ((SheetRow row, SheetRow upper) in repeated)
             {
-                Drop([row], ReadingFields.Level, "reading-twice", _ => Text(row.Reading.LevelCm!.Value), _ => [Text(upper.Row)]);
+                Drop(
+                    [row],
+                    row.Reading.ZoneScheme is null ? ReadingFields.Level : ReadingFields.Zone,
+                    "reading-twice",
+                    _ => row.Reading.Zone ?? Text(row.Reading.LevelCm!.Value),
+                    _ => [Text(upper.Row)]
+                );
             }
         }
 

@@ -19,8 +19,8 @@ public sealed record ReadingKey
     /// <summary>The plane.</summary>
     public required ImagePlane Plane { get; init; }
 
-    /// <summary>The level, cm.</summary>
-    public required double LevelCm { get; init; }
+    /// <summary>The level.</summary>
+    public required Level Level { get; init; }
 
     /// <summary>The lesion, folded; empty for none.</summary>
     public required string Lesion { get; init; }
@@ -41,7 +41,7 @@ public sealed record ReadingKey
             Examination = FoldedText.Of(row.Examination ?? ""),
             Part = row.Reading.Part!.Value,
             Plane = row.Reading.Plane,
-            LevelCm = row.Reading.LevelCm!.Value,
+            Level = row.Reading.Level!.Value,
             Lesion = FoldedText.Of(row.Reading.Lesion ?? ""),
             Measurer = FoldedText.Of(row.Reading.Measurer ?? ""),
             Repeat = FoldedText.Of(row.Reading.Repeat ?? ""),

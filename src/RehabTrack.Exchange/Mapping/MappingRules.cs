@@ -43,7 +43,9 @@ public static class MappingRules
                     .Select(group => new Problem(group.Key, "mapping-meaning-twice", group.Key))
             );
             problems.AddRange(
-                SheetColumns.Required.Except(plan, StringComparer.Ordinal).Select(column => new Problem(column, "mapping-missing", column))
+                SheetColumns
+                    .MissingFrom(column => plan.Contains(column, StringComparer.Ordinal))
+                    .Select(column => new Problem(column, "mapping-missing", column))
             );
             if (!plan.Intersect(SheetColumns.Measurements, StringComparer.Ordinal).Any())
             {

@@ -109,6 +109,7 @@ public sealed record MappingSuggestion(SheetMapping Mapping, IReadOnlyList<Probl
         double largest = column switch
         {
             ReadingFields.Level => Limits["highestLevelCm"],
+            ReadingFields.ZoneLength => Limits["longestZoneLengthCm"],
             ReadingFields.Thickness => Limits["largestThicknessCm"],
             ReadingFields.Width => Limits["largestWidthCm"],
             _ => Limits["largestAreaCm2"],

@@ -58,6 +58,8 @@ public sealed class RowParser
         DateOnly? onset = Date(ReadingFields.OnsetDate);
         DateOnly? birth = Date(ReadingFields.BirthDate);
         ReadingDraft draft = ReadDraft();
+        Landmark? landmark = LandmarkOf(draft);
+        double? zoneLength = Number(ReadingFields.ZoneLength);
         SheetRow row = new()
         {
             Row = record.Row,
@@ -68,7 +70,7 @@ public sealed class RowParser
             BirthDate = birth,
             Limb = Code(SheetColumns.Limb, AnatomyCodes.Limbs) ?? Limb.Unknown,
             Structure = Code(SheetColumns.Structure, AnatomyCodes.Structures) ?? Structure.Unknown,
-            Landmark = Code(SheetColumns.Landmark, AnatomyCodes.Landmarks),
+            Landmark = landmark,
             Onset = onset,
             Date = date ?? default,
             Examination = Text(SheetColumns.Examination, LongestName),
@@ -76,13 +78,15 @@ public sealed class RowParser
             Examiner = Text(SheetColumns.Examiner, LongestName),
             Transducer = Text(SheetColumns.Transducer, LongestName),
             OtherLimb = Code(SheetColumns.OtherLimb, ExamCodes.OtherLimbs) ?? OtherLimb.NotRecorded,
-            FixedPoints = FixedPoints(),
+            FixedPoints = FixedPoints(draft.ZoneScheme),
+            ZoneLengthCm = zoneLength,
             Reading = draft,
             Plan = plan,
         };
         Reject(birth is { } born ? DateRules.CheckBirth(born, _today) : []);
         Reject(date is { } visited ? DateRules.CheckExamination(visited, birth, _today) : []);
         Reject(onset is { } injured ? DateRules.CheckOnset(injured, birth, _today) : []);
+        Reject(ZoneRules.CheckLength(zoneLength));
         if (_failed)
         {
             return null;
@@ -109,6 +113,8 @@ public sealed class RowParser
         {
             Part = Code(ReadingFields.Part, AnatomyCodes.Parts),
             LevelCm = Number(ReadingFields.Level),
+            ZoneScheme = ZoneSchemeOf(),
+            Zone = Text(ReadingFields.Zone, LongestName),
             Plane = Code(ReadingFields.Plane, AnatomyCodes.Planes) ?? ImagePlane.ShortAxis,
             Lesion = Text(ReadingFields.Lesion, LongestName),
             Role = Code(ReadingFields.Role, ExamCodes.Roles) ?? ReadingRole.None,
@@ -132,6 +138,42 @@ public sealed class RowParser
         return draft;
     }
 
+    private ZoneScheme? ZoneSchemeOf()
+    {
+        string cell = Cell(ReadingFields.ZoneScheme);
+        if (cell.Length == 0)
+        {
+            return null;
+        }
+
+        ZoneScheme? scheme = ZoneSchemes.Find(cell);
+        if (scheme is null)
+        {
+            Add(ReadingFields.ZoneScheme, cell, "unknown-word", cell, string.Join(", ", ZoneSchemes.Codes));
+        }
+
+        return scheme;
+    }
+
+    // The zones of a scheme begin at its own landmark.
+    private Landmark? LandmarkOf(ReadingDraft draft)
+    {
+        Landmark? landmark = Code(SheetColumns.Landmark, AnatomyCodes.Landmarks);
+        if (landmark is { } given && draft.ZoneScheme is { } scheme && given != ZoneSchemes.LandmarkOf(scheme))
+        {
+            Add(
+                SheetColumns.Landmark,
+                Cell(SheetColumns.Landmark),
+                "zone-scheme-other-landmark",
+                AnatomyCodes.Landmarks.CodeOf(given),
+                ZoneSchemes.CodeOf(scheme),
+                AnatomyCodes.Landmarks.CodeOf(ZoneSchemes.LandmarkOf(scheme))
+            );
+        }
+
+        return landmark;
+    }
+
     private void RejectReading(IReadOnlyList<Problem> problems, int before)
     {
         if (problems.Count == 0)
@@ -140,6 +182,11 @@ public sealed class RowParser
         }
 
         HashSet<string> named = [.. _rejected.Skip(before).Select(rejection => rejection.Problem.Field)];
+        if (named.Contains(ReadingFields.ZoneScheme))
+        {
+            named.UnionWith([ReadingFields.Zone, ReadingFields.Level]);
+        }
+
         // A cell that could not be read has its own message: a second one that calls it missing would mislead.
         Reject(
             problems.Where(problem =>
@@ -149,7 +196,7 @@ public sealed class RowParser
         );
     }
 
-    private IReadOnlyList<FixedPoint> FixedPoints()
+    private IReadOnlyList<FixedPoint> FixedPoints(ZoneScheme? scheme)
     {
         List<FixedPoint>? points = null;
         foreach (FixedPointKind kind in FixedPointKinds)
@@ -166,6 +213,7 @@ public sealed class RowParser
         }
 
         Reject(FixedPointRules.Check(points));
+        Reject(ZoneRules.Check(scheme, Limb.Unknown, points));
         return points;
     }
 

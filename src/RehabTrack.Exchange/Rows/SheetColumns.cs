@@ -58,6 +58,9 @@ public static class SheetColumns
         FixedPointRules.FieldOf(FixedPointKind.Division),
         FixedPointRules.FieldOf(FixedPointKind.MedialInsertion),
         FixedPointRules.FieldOf(FixedPointKind.LateralInsertion),
+        ReadingFields.ZoneScheme,
+        ReadingFields.Zone,
+        ReadingFields.ZoneLength,
     ];
 
     private static readonly FrozenDictionary<string, int> Indices = Names
@@ -69,7 +72,7 @@ public static class SheetColumns
     /// <summary>All columns, in the order of the empty sheet; the optional ones come last.</summary>
     public static IReadOnlyList<string> All => Names;
 
-    /// <summary>The columns that every row needs.</summary>
+    /// <summary>The columns that every row needs; in place of the level a zone with its scheme.</summary>
     public static IReadOnlyList<string> Required { get; } = [Case, ReadingFields.ExaminationDate, ReadingFields.Part, ReadingFields.Level];
 
     /// <summary>The columns of which a row needs at least one.</summary>
@@ -83,6 +86,21 @@ public static class SheetColumns
         ReadingFields.FibreAlignmentGrade,
         ReadingFields.LesionPercent,
     ];
+
+    /// <summary>The required columns that a sheet lacks; a zone with its scheme stands for the level.</summary>
+    /// <param name="has">Whether the sheet has a column.</param>
+    public static IEnumerable<string> MissingFrom(Func<string, bool> has)
+    {
+        ArgumentNullException.ThrowIfNull(has);
+        return Required
+            .Where(column => !has(column))
+            .Select(column =>
+                !string.Equals(column, ReadingFields.Level, StringComparison.Ordinal) || !has(ReadingFields.Zone) ? column
+                : has(ReadingFields.ZoneScheme) ? null
+                : ReadingFields.ZoneScheme
+            )
+            .OfType<string>();
+    }
 
     /// <summary>The column that a heading names, read without regard to case, space, hyphen and underscore; null for none.</summary>
     public static string? Find(string heading) => Folded.GetValueOrDefault(FoldedText.Of(heading));

@@ -57,6 +57,9 @@ public sealed record SheetRow
     /// <summary>Fixed points of the ligament on that day's tape.</summary>
     public IReadOnlyList<FixedPoint> FixedPoints { get; init; } = [];
 
+    /// <summary>The length of a zone measured on the horse, cm; null when blank.</summary>
+    public double? ZoneLengthCm { get; init; }
+
     /// <summary>What was measured; without problems.</summary>
     public required ReadingDraft Reading { get; init; }
 

@@ -64,9 +64,7 @@ public static class CaseFileWriter
             [ReadingFields.BirthDate] = Date(file.Horse.BirthDate),
             [SheetColumns.Limb] = AnatomyCodes.Limbs.CodeOf(file.Course.Limb),
             [SheetColumns.Structure] = AnatomyCodes.Structures.CodeOf(file.Course.Structure),
-            [SheetColumns.Landmark] = (examination.Landmark ?? file.Course.Landmark) is { } landmark
-                ? AnatomyCodes.Landmarks.CodeOf(landmark)
-                : "",
+            [SheetColumns.Landmark] = LandmarkOf(file.Course, examination) is { } landmark ? AnatomyCodes.Landmarks.CodeOf(landmark) : "",
             [ReadingFields.OnsetDate] = Date(file.Course.Onset),
             [ReadingFields.ExaminationDate] = Date(examination.Date),
             [SheetColumns.Examination] = Text(examination.Name),
@@ -74,7 +72,10 @@ public static class CaseFileWriter
             [SheetColumns.Examiner] = Text(examination.Examiner),
             [SheetColumns.Transducer] = Text(examination.Transducer),
             [ReadingFields.Part] = AnatomyCodes.Parts.CodeOf(reading.Part),
-            [ReadingFields.Level] = Number(reading.Level.Value, style),
+            [ReadingFields.Level] = Number(reading.Level.OnTape?.Value, style),
+            [ReadingFields.ZoneScheme] = examination.Zones is { } scheme ? ZoneSchemes.CodeOf(scheme) : "",
+            [ReadingFields.Zone] = reading.Level.Zone?.Name ?? "",
+            [ReadingFields.ZoneLength] = Number(file.Course.ZoneLength?.Value, style),
             [ReadingFields.Plane] = AnatomyCodes.Planes.CodeOf(reading.Plane),
             [ReadingFields.Lesion] = Text(reading.Lesion),
             [ReadingFields.Role] = ExamCodes.Roles.CodeOf(reading.Role),
@@ -104,6 +105,9 @@ public static class CaseFileWriter
 
         return SheetColumns.All.Select(column => cells[column]);
     }
+
+    private static Landmark? LandmarkOf(CaseCourse course, Examination examination) =>
+        examination.Zones is { } zones ? ZoneSchemes.LandmarkOf(zones) : examination.Landmark ?? course.Landmark;
 
     private static string Text(string? text) => CellText.Guard(text ?? "");
 

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Quantities;
 
@@ -19,6 +20,7 @@ public sealed record ReadingDraft
     public string? Zone { get; init; }
 
     /// <summary>The level: the zone when it is one of the scheme, else the distance on the tape; null when neither is given.</summary>
+    [JsonIgnore]
     public Level? Level =>
         ZoneScheme is { } scheme && Zone is not null
             ? ZoneSchemes.Find(scheme, Zone) is { } zone

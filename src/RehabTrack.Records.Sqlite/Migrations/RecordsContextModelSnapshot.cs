@@ -236,6 +236,9 @@ namespace RehabTrack.Records.Sqlite.Migrations
                         .IsConcurrencyToken()
                         .HasColumnType("TEXT");
 
+                    b.Property<double?>("ZoneLengthCm")
+                        .HasColumnType("REAL");
+
                     b.HasKey("Id");
 
                     b.HasIndex("HorseId");
@@ -596,6 +599,10 @@ namespace RehabTrack.Records.Sqlite.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<DateTime>("WrittenAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Zones")
+                        .HasMaxLength(64)
                         .HasColumnType("TEXT");
 
                     b.HasKey("Id");
@@ -966,12 +973,15 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.Property<Guid>("FirstExaminationId")
                         .HasColumnType("TEXT");
 
-                    b.Property<double>("FirstLevelCm")
+                    b.Property<double?>("FirstLevelCm")
                         .HasColumnType("REAL");
 
                     b.Property<string>("FirstPath")
                         .IsRequired()
                         .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("FirstZone")
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Kind")
@@ -995,12 +1005,15 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.Property<Guid>("SecondExaminationId")
                         .HasColumnType("TEXT");
 
-                    b.Property<double>("SecondLevelCm")
+                    b.Property<double?>("SecondLevelCm")
                         .HasColumnType("REAL");
 
                     b.Property<string>("SecondPath")
                         .IsRequired()
                         .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SecondZone")
                         .HasColumnType("TEXT");
 
                     b.Property<Guid>("Version")
@@ -1268,6 +1281,13 @@ namespace RehabTrack.Records.Sqlite.Migrations
 
                     b.Property<double?>("WidthCm")
                         .HasColumnType("REAL");
+
+                    b.Property<string>("Zone")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ZoneScheme")
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
 
                     b.HasKey("Id");
 

@@ -64,8 +64,10 @@ internal static class CaseRows
             Examiner = record.Examiner,
             Transducer = record.Transducer,
             Landmark = record.Landmark,
+            Zones = record.Zones,
             FixedPoints = FixedPointMap.Of(record),
-            Readings = [.. readings.Select(ReadingMap.ToReading).OfType<Reading>()],
+            // A row of a draft that is told in another way than its examination has no place yet.
+            Readings = [.. readings.Select(ReadingMap.ToReading).OfType<Reading>().Where(reading => reading.Level.Scheme == record.Zones)],
         };
 
     public static CaseCourse ToCourse(CaseRecord record, IReadOnlyList<Examination> examinations) =>
@@ -82,6 +84,7 @@ internal static class CaseRows
             LandmarkDistances = record.HockToJointCm is { } distance
                 ? [new LandmarkDistance(Landmark.PointOfHock, Landmark.TarsometatarsalJoint, new Centimetres(distance))]
                 : [],
+            ZoneLength = record.ZoneLengthCm is { } zoneLength ? new Centimetres(zoneLength) : null,
             Examinations = examinations,
         };
 
@@ -109,7 +112,7 @@ internal static class CaseRows
     public static LinkConstraint ToConstraint(LinkWordRecord word) =>
         new(
             word.Kind,
-            new PlaceKey(RecordText.Of(word.FirstExaminationId), word.FirstPath, new Centimetres(word.FirstLevelCm)),
-            new PlaceKey(RecordText.Of(word.SecondExaminationId), word.SecondPath, new Centimetres(word.SecondLevelCm))
+            new PlaceKey(RecordText.Of(word.FirstExaminationId), word.FirstPath, LevelMap.Of(word.FirstLevelCm, word.FirstZone)),
+            new PlaceKey(RecordText.Of(word.SecondExaminationId), word.SecondPath, LevelMap.Of(word.SecondLevelCm, word.SecondZone))
         );
 }

@@ -70,6 +70,9 @@ internal static class CaseRules
         }
     }
 
+    public static void ZoneLength(Checks checks, double? length) =>
+        checks.AddRange(ZoneRules.CheckLength(length).Select(problem => problem with { Field = "zoneLengthCm" }));
+
     public static async Task VetAsync(Checks checks, RecordsContext records, Guid? vetId, CancellationToken cancellation)
     {
         if (

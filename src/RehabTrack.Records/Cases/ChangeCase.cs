@@ -34,6 +34,7 @@ public sealed class ChangeCase(RecordsAccess access) : Command<ChangeCaseInput, 
         CaseRules.Place(checks, input.Limb, input.Landmark);
         CaseRules.Target(checks, input.TargetFraction);
         CaseRules.HockToJoint(checks, input.Limb, input.HockToJointCm);
+        CaseRules.ZoneLength(checks, input.ZoneLengthCm);
         if (input.ResponsibleVetId != injury.ResponsibleVetId)
         {
             await CaseRules.VetAsync(checks, records, input.ResponsibleVetId, cancellation);
@@ -58,6 +59,7 @@ public sealed class ChangeCase(RecordsAccess access) : Command<ChangeCaseInput, 
                 .Field("targetFraction", injury.TargetFraction, input.TargetFraction)
                 .Field("otherLimb", injury.OtherLimb, input.OtherLimb)
                 .Field("hockToJointCm", injury.HockToJointCm, input.HockToJointCm)
+                .Field("zoneLengthCm", injury.ZoneLengthCm, input.ZoneLengthCm)
                 .Field("responsibleVetId", injury.ResponsibleVetId, input.ResponsibleVetId);
             if (conflict.Any)
             {
@@ -76,6 +78,7 @@ public sealed class ChangeCase(RecordsAccess access) : Command<ChangeCaseInput, 
         injury.TargetFraction = input.TargetFraction;
         injury.OtherLimb = input.OtherLimb;
         injury.HockToJointCm = input.HockToJointCm;
+        injury.ZoneLengthCm = input.ZoneLengthCm;
         injury.ResponsibleVetId = input.ResponsibleVetId;
         session.Touch(injury.Id);
         await records.SaveChangesAsync(cancellation);

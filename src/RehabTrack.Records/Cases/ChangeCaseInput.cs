@@ -49,6 +49,9 @@ public sealed record ChangeCaseInput : ICommand
     /// <summary>Point of hock to tarsometatarsal joint, cm, measured on this horse; null when not measured.</summary>
     public double? HockToJointCm { get; init; }
 
+    /// <summary>The length of a zone, cm, measured on this horse; null when not measured.</summary>
+    public double? ZoneLengthCm { get; init; }
+
     /// <summary>The vet who is responsible.</summary>
     public Guid? ResponsibleVetId { get; init; }
 }

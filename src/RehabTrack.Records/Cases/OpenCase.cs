@@ -32,6 +32,7 @@ public sealed class OpenCase(RecordsAccess access) : Command<OpenCaseInput, Save
         CaseRules.Place(checks, input.Limb, input.Landmark);
         CaseRules.Target(checks, input.TargetFraction);
         CaseRules.HockToJoint(checks, input.Limb, input.HockToJointCm);
+        CaseRules.ZoneLength(checks, input.ZoneLengthCm);
         Guid? vetId = input.ResponsibleVetId ?? (session.Person.Role == Role.Vet ? session.Person.Id : null);
         await CaseRules.VetAsync(checks, session.Records, vetId, cancellation);
         if (checks.Any)
@@ -53,6 +54,7 @@ public sealed class OpenCase(RecordsAccess access) : Command<OpenCaseInput, Save
             TargetFraction = input.TargetFraction,
             OtherLimb = input.OtherLimb,
             HockToJointCm = input.HockToJointCm,
+            ZoneLengthCm = input.ZoneLengthCm,
             ResponsibleVetId = vetId,
         };
         session.Records.Cases.Add(injury);

@@ -43,6 +43,9 @@ public sealed record OpenCaseInput : ICommand
     /// <summary>Point of hock to tarsometatarsal joint, cm, measured on this horse; null when not measured.</summary>
     public double? HockToJointCm { get; init; }
 
+    /// <summary>The length of a zone, cm, measured on this horse; null when not measured.</summary>
+    public double? ZoneLengthCm { get; init; }
+
     /// <summary>The vet who is responsible; null takes the actor when a vet.</summary>
     public Guid? ResponsibleVetId { get; init; }
 }

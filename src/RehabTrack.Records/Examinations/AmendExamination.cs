@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Keeping;
@@ -44,8 +45,8 @@ public sealed class AmendExamination(RecordsAccess access) : Command<AmendExamin
         checks.AddRange(unstorable);
         if (unstorable.Count == 0)
         {
-            DateOnly? birth = await ExaminationQueries.BirthDateAsync(records, examination.CaseId, cancellation);
-            checks.AddRange(ExaminationRules.Check(input.Content, birth, session.Today));
+            (Limb limb, DateOnly? birth) = await ExaminationQueries.OfCaseAsync(records, examination.CaseId, cancellation);
+            checks.AddRange(ExaminationRules.Check(input.Content, limb, birth, session.Today));
         }
 
         if (await ExaminationRules.TakenAsync(records, examination.CaseId, examination.Id, content, cancellation) is { } taken)

@@ -17,6 +17,7 @@ internal static class ContentConflict
             .Field("examiner", kept.Examiner, entered.Examiner)
             .Field("transducer", kept.Transducer, entered.Transducer)
             .Field("landmark", kept.Landmark, entered.Landmark)
+            .Field("zones", kept.Zones, entered.Zones)
             .Field("fixedPoints", TextOf(kept), TextOf(entered))
             .Field("standoff", kept.Standoff, entered.Standoff)
             .Field("coupling", kept.Coupling, entered.Coupling)

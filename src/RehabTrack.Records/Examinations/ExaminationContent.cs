@@ -24,6 +24,9 @@ public sealed record ExaminationContent
     /// <summary>Where this examination's tape starts; null takes the case's landmark.</summary>
     public Landmark? Landmark { get; init; }
 
+    /// <summary>The scheme when levels are zones; null when they are read off a tape.</summary>
+    public ZoneScheme? Zones { get; init; }
+
     /// <summary>Fixed points of the ligament that were seen, at most one of a kind.</summary>
     public IReadOnlyList<FixedPoint> FixedPoints { get; init; } = [];
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Keeping;
@@ -36,13 +37,14 @@ internal static class ExaminationRules
     }
 
     /// <summary>All that keeps the examination from being signed; rows without measurement and note were not read, and do not count.</summary>
-    public static List<Problem> Check(ExaminationContent content, DateOnly? birthDate, DateOnly today)
+    public static List<Problem> Check(ExaminationContent content, Limb limb, DateOnly? birthDate, DateOnly today)
     {
         List<Problem> problems =
         [
             .. DateRules.CheckExamination(content.Date, birthDate, today).Select(problem => problem with { Field = "date" }),
         ];
         problems.AddRange(FixedPointRules.Check(content.FixedPoints));
+        problems.AddRange(ZoneRules.Check(content.Zones, limb, content.FixedPoints));
         Dictionary<object, int> seen = [];
         for (int index = 0; index < content.Readings.Count; index++)
         {
@@ -57,10 +59,17 @@ internal static class ExaminationRules
                 problems.Add(problem with { Field = Path(index, problem.Field) });
             }
 
+            if (reading.ZoneScheme != content.Zones)
+            {
+                problems.Add(
+                    new(Path(index, PlaceField(reading)), "zone-scheme-differs", CodeOf(reading.ZoneScheme), CodeOf(content.Zones))
+                );
+            }
+
             object key = KeyOf(reading);
             if (!seen.TryAdd(key, index))
             {
-                problems.Add(new(Path(index, ReadingFields.Level), "place-read-twice", RecordText.Of(seen[key] + 1)));
+                problems.Add(new(Path(index, PlaceField(reading)), "place-read-twice", RecordText.Of(seen[key] + 1)));
             }
         }
 
@@ -158,7 +167,15 @@ internal static class ExaminationRules
 
     /// <summary>What a reading is known by within its examination.</summary>
     public static object KeyOf(ReadingDraft reading) =>
-        (reading.Part, reading.LevelCm, reading.Plane, Known(reading.Lesion), Known(reading.Measurer), Known(reading.Repeat));
+        (
+            reading.Part,
+            reading.Level,
+            reading.Level is null ? Known(reading.Zone) : "",
+            reading.Plane,
+            Known(reading.Lesion),
+            Known(reading.Measurer),
+            Known(reading.Repeat)
+        );
 
     /// <summary>The lesions of one level share one ligament area: together they cannot be larger than it.</summary>
     private static IEnumerable<Problem> LesionsBeyondLigament(ExaminationContent content)
@@ -188,6 +205,10 @@ internal static class ExaminationRules
             }
         }
     }
+
+    private static string PlaceField(ReadingDraft reading) => reading.ZoneScheme is null ? ReadingFields.Level : ReadingFields.Zone;
+
+    private static string CodeOf(ZoneScheme? scheme) => scheme is { } zones ? ZoneSchemes.CodeOf(zones) : "cm";
 
     private static string Known(string? text) => text is null ? "" : Folded.Of(text);
 

@@ -26,6 +26,7 @@ internal static class ExaminationStore
             Examiner = examination.Examiner,
             Transducer = examination.Transducer,
             Landmark = examination.Landmark,
+            Zones = examination.Zones,
             FixedPoints = FixedPointMap.Of(examination),
             Standoff = examination.Standoff,
             Coupling = examination.Coupling,
@@ -53,6 +54,7 @@ internal static class ExaminationStore
         examination.Examiner = Filled(content.Examiner);
         examination.Transducer = Filled(content.Transducer);
         examination.Landmark = content.Landmark;
+        examination.Zones = content.Zones;
         FixedPointMap.Apply(examination, content.FixedPoints);
         examination.Standoff = content.Standoff;
         examination.Coupling = content.Coupling;

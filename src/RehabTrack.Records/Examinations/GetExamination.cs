@@ -75,7 +75,7 @@ public sealed class GetExamination(RecordsAccess access) : UseCase<Guid, Examina
             WrittenAt = found.Examination.WrittenAt,
             Unready =
                 found.Examination.State == ExaminationState.Draft
-                    ? ExaminationRules.Check(content, found.Horse.BirthDate, session.Today)
+                    ? ExaminationRules.Check(content, found.Case.Limb, found.Horse.BirthDate, session.Today)
                     : [],
             Versions =
             [

@@ -10,6 +10,7 @@ internal static class ReadingValues
         [
             (ReadingFields.Part, reading?.Part),
             (ReadingFields.Level, reading?.LevelCm),
+            (ReadingFields.Zone, reading?.Zone),
             (ReadingFields.Plane, reading?.Plane),
             (ReadingFields.Lesion, reading?.Lesion),
             (ReadingFields.Measurer, reading?.Measurer),

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Keeping;
@@ -57,7 +58,7 @@ public sealed class SaveDraft(RecordsAccess access) : Command<SaveDraftInput, Sa
         await ExaminationStore.ApplyAsync(session, draft, kept, input.Content, cancellation);
         draft.Typed = input.Typed;
         await records.SaveChangesAsync(cancellation);
-        DateOnly? birth = await ExaminationQueries.BirthDateAsync(records, draft.CaseId, cancellation);
+        (Limb limb, DateOnly? birth) = await ExaminationQueries.OfCaseAsync(records, draft.CaseId, cancellation);
         Guid[] ids = await records
             .Readings.Where(reading => reading.ExaminationId == draft.Id)
             .OrderBy(reading => reading.Position)
@@ -66,7 +67,7 @@ public sealed class SaveDraft(RecordsAccess access) : Command<SaveDraftInput, Sa
         return Outcome<SavedDraft>.Of(
             new SavedDraft(draft.Id, draft.Version, ids),
             [
-                .. ExaminationRules.Check(input.Content, birth, session.Today),
+                .. ExaminationRules.Check(input.Content, limb, birth, session.Today),
                 .. ExaminationRules.Cautions(input.Content),
                 .. await ExaminationRules.ScaleCautionsAsync(records, draft.CaseId, draft.Id, input.Content, cancellation),
             ]

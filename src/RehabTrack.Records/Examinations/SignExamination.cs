@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Keeping;
@@ -39,8 +40,8 @@ public sealed class SignExamination(RecordsAccess access) : Command<SignExaminat
 
         List<ReadingRecord> readings = await ExaminationStore.ReadingsAsync(records, draft.Id, cancellation);
         ExaminationContent content = ExaminationStore.ContentOf(draft, readings);
-        DateOnly? birth = await ExaminationQueries.BirthDateAsync(records, draft.CaseId, cancellation);
-        List<Problem> problems = ExaminationRules.Check(content, birth, session.Today);
+        (Limb limb, DateOnly? birth) = await ExaminationQueries.OfCaseAsync(records, draft.CaseId, cancellation);
+        List<Problem> problems = ExaminationRules.Check(content, limb, birth, session.Today);
         if (await ExaminationRules.TakenAsync(records, draft.CaseId, draft.Id, content, cancellation) is { } taken)
         {
             problems.Add(taken);

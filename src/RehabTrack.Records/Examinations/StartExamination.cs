@@ -47,6 +47,7 @@ public sealed class StartExamination(RecordsAccess access) : Command<StartExamin
             State = ExaminationState.Draft,
             Examiner = outside is null && session.Person.Role == Role.Vet ? session.Person.Name : null,
             Transducer = outside is null ? last?.Transducer : null,
+            Zones = input.FromLast ? last?.Zones : null,
             OutsidePractice = outside,
             EnteredById = session.Person.Id,
             WrittenAt = session.Now,
@@ -68,18 +69,20 @@ public sealed class StartExamination(RecordsAccess access) : Command<StartExamin
 
     /// <summary>Each level once a part, plane and lesion, whoever measured it and however often.</summary>
     private static IEnumerable<ReadingDraft> Levels(IEnumerable<ReadingRecord> read) =>
-        read.Where(reading => reading.Part is not null && reading.LevelCm is not null)
-            .GroupBy(reading => (reading.Part, reading.LevelCm, reading.Plane, reading.Lesion))
+        read.Select(ReadingMap.ToDraft)
+            .Where(reading => reading is { Part: not null, Level: not null })
+            .GroupBy(reading => (reading.Part, reading.Level, reading.Plane, reading.Lesion))
             .Select(group => group.First())
             .OrderBy(reading => reading.Part)
-            .ThenBy(reading => reading.LevelCm)
+            .ThenBy(reading => reading.Level)
             .ThenBy(reading => reading.Plane)
             .ThenBy(reading => reading.Lesion, StringComparer.Ordinal)
-            .Select(ReadingMap.ToDraft)
             .Select(reading => new ReadingDraft
             {
                 Part = reading.Part,
                 LevelCm = reading.LevelCm,
+                ZoneScheme = reading.ZoneScheme,
+                Zone = reading.Zone,
                 Plane = reading.Plane,
                 Lesion = reading.Lesion,
                 Role = reading.Role,

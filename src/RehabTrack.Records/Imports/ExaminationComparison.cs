@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Records.Examinations;
 using RehabTrack.Records.Keeping;
@@ -26,6 +27,8 @@ internal static class ExaminationComparison
         Differ(differences, "stance", content.Stance, merged.Stance);
         Differ(differences, "examiner", content.Examiner, merged.Examiner);
         Differ(differences, "transducer", content.Transducer, merged.Transducer);
+        // What is told by zones cannot become a tape, nor the other way: the rules then refuse the rows that differ.
+        Differ(differences, ReadingFields.ZoneScheme, TextOf(content.Zones), TextOf(file.Zones));
         foreach (FixedPoint point in file.FixedPoints)
         {
             double? was = FixedPoint.LevelOf(content.FixedPoints, point.Kind);
@@ -73,6 +76,8 @@ internal static class ExaminationComparison
         };
     }
 
+    private static string TextOf(ZoneScheme? scheme) => scheme is { } zones ? ZoneSchemes.CodeOf(zones) : "cm";
+
     private static ReadingDraft Merge(ReadingDraft kept, ReadingDraft file)
     {
         bool lesionInFile = file.LesionIsDiffuse || file.LesionAreaCm2 is not null;
@@ -114,5 +119,11 @@ internal static class ExaminationComparison
     private static string PathOf(ReadingDraft reading) => $"readings[{string.Join(' ', Parts(reading).Where(part => part.Length > 0))}]";
 
     private static IEnumerable<string> Parts(ReadingDraft reading) =>
-        [RecordText.Of(reading.Part), RecordText.Of(reading.LevelCm), reading.Lesion ?? "", reading.Measurer ?? "", reading.Repeat ?? ""];
+        [
+            RecordText.Of(reading.Part),
+            reading.Zone ?? RecordText.Of(reading.LevelCm),
+            reading.Lesion ?? "",
+            reading.Measurer ?? "",
+            reading.Repeat ?? "",
+        ];
 }

@@ -178,7 +178,7 @@ internal static class ImportPlan
 
     private static IEnumerable<Problem> Check(RecordsSession session, HorseRecord? horse, KeptCase? injury, CaseFile file)
     {
-        if (injury?.Case.Landmark is { } kept && file.Course.Landmark is { } inFile && kept != inFile && injury.Examinations.Count > 0)
+        if (injury?.Case.Landmark is { } kept && LandmarkOf(file.Course) is { } inFile && kept != inFile && injury.Examinations.Count > 0)
         {
             yield return new Problem(
                 $"cases[{file.Label}].landmark",
@@ -188,8 +188,17 @@ internal static class ImportPlan
             );
         }
 
+        Limb limb = injury is { Case.Limb: not Limb.Unknown } ? injury.Case.Limb : file.Course.Limb;
         foreach (Examination examination in file.Course.Examinations)
         {
+            foreach (Problem problem in ZoneRules.Check(examination.Zones, limb, []))
+            {
+                yield return problem with
+                {
+                    Field = $"cases[{file.Label}].examinations[{examination.Id}].{problem.Field}",
+                };
+            }
+
             foreach (
                 Problem problem in DateRules.CheckExamination(examination.Date, horse?.BirthDate ?? file.Horse.BirthDate, session.Today)
             )
@@ -212,7 +221,7 @@ internal static class ImportPlan
             .Where(planned => planned.Amend)
             .SelectMany(planned =>
                 ExaminationRules
-                    .Check(planned.Amended!, horse?.BirthDate, session.Today)
+                    .Check(planned.Amended!, file.Course.Limb, horse?.BirthDate, session.Today)
                     .Select(problem => problem with { Field = $"cases[{file.Label}].examinations[{planned.File.Id}].{problem.Field}" })
             )
             .Concat(VetOnly(session, file, examinations));
@@ -237,15 +246,20 @@ internal static class ImportPlan
 
         Differ("limb", kept.Limb, file.Limb);
         Differ("structure", kept.Structure, file.Structure);
-        Differ("landmark", kept.Landmark, file.Landmark);
+        Differ("landmark", kept.Landmark, LandmarkOf(file));
         Differ("onset", kept.Onset, file.Onset);
         Differ(
             "other_limb",
             kept.OtherLimb == OtherLimb.NotRecorded ? null : ExamCodes.OtherLimbs.CodeOf(kept.OtherLimb),
             file.OtherLimb == OtherLimb.NotRecorded ? null : ExamCodes.OtherLimbs.CodeOf(file.OtherLimb)
         );
+        Differ(ReadingFields.ZoneLength, kept.ZoneLengthCm, file.ZoneLength?.Value);
         return differences;
     }
+
+    /// <summary>Where the tapes of a file start; null where all its levels are zones, which say nothing of a tape.</summary>
+    public static Landmark? LandmarkOf(CaseCourse file) =>
+        file.Examinations.Any(examination => examination.Zones is null) ? file.Landmark : null;
 
     private static async Task<ILookup<Guid, KeptCase>> KeptCasesAsync(
         RecordsContext records,

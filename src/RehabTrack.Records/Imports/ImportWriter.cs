@@ -99,9 +99,10 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
         CaseRecord injury = await records.Cases.FirstAsync(record => record.Id == caseId, cancellation);
         injury.Limb = file.Limb == Rechecks.Anatomy.Limb.Unknown ? injury.Limb : file.Limb;
         injury.Structure = file.Structure == Rechecks.Anatomy.Structure.Unknown ? injury.Structure : file.Structure;
-        injury.Landmark = file.Landmark ?? injury.Landmark;
+        injury.Landmark = ImportPlan.LandmarkOf(file) ?? injury.Landmark;
         injury.Onset = file.Onset ?? injury.Onset;
         injury.OtherLimb = file.OtherLimb == OtherLimb.NotRecorded ? injury.OtherLimb : file.OtherLimb;
+        injury.ZoneLengthCm = file.ZoneLength?.Value ?? injury.ZoneLengthCm;
         session.Touch(caseId);
     }
 
@@ -164,6 +165,7 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
             Reinjury = planned.File.Course.Reinjury,
             TargetFraction = planned.File.Course.TargetFraction,
             OtherLimb = planned.File.Course.OtherLimb,
+            ZoneLengthCm = planned.File.Course.ZoneLength?.Value,
             ImportLabel = planned.File.Label,
         };
         pens.Cases.Write(injury);
@@ -184,6 +186,7 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
             State = ExaminationState.History,
             Examiner = file.Examiner,
             Transducer = file.Transducer,
+            Zones = file.Zones,
             EnteredById = session.Person.Id,
             WrittenAt = session.Now,
         };

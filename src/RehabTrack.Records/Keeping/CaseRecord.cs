@@ -32,6 +32,9 @@ internal sealed class CaseRecord : KeptRecord
     /// <summary>Point of hock to tarsometatarsal joint, measured on this horse.</summary>
     public double? HockToJointCm { get; set; }
 
+    /// <summary>The length of a zone, measured on this horse.</summary>
+    public double? ZoneLengthCm { get; set; }
+
     public Guid? ResponsibleVetId { get; set; }
 
     /// <summary>The name an imported file gave the case; null when opened here.</summary>

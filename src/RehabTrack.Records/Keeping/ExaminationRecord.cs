@@ -24,6 +24,9 @@ internal sealed class ExaminationRecord : KeptRecord
     /// <summary>Where this examination's tape starts, when not at the case's landmark.</summary>
     public Landmark? Landmark { get; set; }
 
+    /// <summary>The scheme when levels are zones; null when they are read off a tape.</summary>
+    public ZoneScheme? Zones { get; set; }
+
     public double? OriginCm { get; set; }
 
     public double? DivisionCm { get; set; }

@@ -154,7 +154,7 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
         }
 
         string id = ((ReadingRecord)entry.Entity).Id.ToString("D");
-        foreach (string name in (string[])[nameof(ReadingRecord.Part), nameof(ReadingRecord.LevelCm)])
+        foreach (string name in (string[])[nameof(ReadingRecord.Part), nameof(ReadingRecord.LevelCm), nameof(ReadingRecord.Zone)])
         {
             was[Camel(name)] = entry.Property(name).OriginalValue;
             isNow[Camel(name)] = entry.Property(name).CurrentValue;

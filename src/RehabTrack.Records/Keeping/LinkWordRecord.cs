@@ -14,13 +14,19 @@ internal sealed class LinkWordRecord : KeptRecord
 
     public LinkPath FirstPath { get; set; }
 
-    public double FirstLevelCm { get; set; }
+    public double? FirstLevelCm { get; set; }
+
+    /// <summary>The zone with its scheme, where the level is one.</summary>
+    public string? FirstZone { get; set; }
 
     public Guid SecondExaminationId { get; set; }
 
     public LinkPath SecondPath { get; set; }
 
-    public double SecondLevelCm { get; set; }
+    public double? SecondLevelCm { get; set; }
+
+    /// <summary>The zone with its scheme, where the level is one.</summary>
+    public string? SecondZone { get; set; }
 
     public required string Reason { get; set; }
 

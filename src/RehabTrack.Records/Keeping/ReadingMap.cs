@@ -12,6 +12,8 @@ internal static class ReadingMap
         {
             Part = record.Part,
             LevelCm = record.LevelCm,
+            ZoneScheme = record.ZoneScheme,
+            Zone = record.Zone,
             Plane = record.Plane,
             Lesion = record.Lesion,
             Role = record.Role,
@@ -36,6 +38,8 @@ internal static class ReadingMap
     {
         record.Part = draft.Part;
         record.LevelCm = draft.LevelCm;
+        record.ZoneScheme = draft.ZoneScheme;
+        record.Zone = draft.Level?.Zone?.Name ?? Filled(draft.Zone);
         record.Plane = draft.Plane;
         record.Lesion = Filled(draft.Lesion);
         record.Role = draft.Role;
@@ -76,7 +80,9 @@ internal static class ReadingMap
         new()
         {
             Part = reading.Part,
-            LevelCm = reading.Level.Value,
+            LevelCm = reading.Level.OnTape?.Value,
+            ZoneScheme = reading.Level.Scheme,
+            Zone = reading.Level.Zone?.Name,
             Plane = reading.Plane,
             Lesion = reading.Lesion,
             Role = reading.Role,
@@ -106,7 +112,7 @@ internal static class ReadingMap
     /// <summary>The reading of a draft as the heart takes it, by the same rule.</summary>
     public static Reading? ToReading(string id, ReadingDraft draft)
     {
-        if (draft is not { Part: { } part, LevelCm: { } level })
+        if (draft is not { Part: { } part, Level: { } level })
         {
             return null;
         }
@@ -115,7 +121,7 @@ internal static class ReadingMap
         {
             Id = id,
             Part = part,
-            Level = new Centimetres(level),
+            Level = level,
             Plane = draft.Plane,
             Lesion = draft.Lesion,
             Role = draft.Role,

@@ -19,6 +19,12 @@ internal sealed class ReadingRecord
 
     public double? LevelCm { get; set; }
 
+    /// <summary>The scheme of its zone, that of its examination; null on a tape.</summary>
+    public ZoneScheme? ZoneScheme { get; set; }
+
+    /// <summary>The zone as entered; then the level in cm is empty.</summary>
+    public string? Zone { get; set; }
+
     public ImagePlane Plane { get; set; }
 
     public string? Lesion { get; set; }

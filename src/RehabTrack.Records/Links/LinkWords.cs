@@ -86,9 +86,9 @@ internal static class LinkWords
         {
             return new Problem(
                 "second",
-                "pin-contradicts-pin",
-                RecordText.Of(against.First.Level.Value),
-                RecordText.Of(against.Second.Level.Value)
+                against.First.Level.Scheme is null ? "pin-contradicts-pin" : "pin-contradicts-pin-of-zones",
+                TextOf(against.First.Level),
+                TextOf(against.Second.Level)
             );
         }
 
@@ -110,10 +110,12 @@ internal static class LinkWords
             Kind = kind,
             FirstExaminationId = Guid.Parse(input.First.ExaminationId),
             FirstPath = input.First.Path,
-            FirstLevelCm = input.First.Level.Value,
+            FirstLevelCm = input.First.Level.OnTape?.Value,
+            FirstZone = LevelMap.ZoneOf(input.First.Level),
             SecondExaminationId = Guid.Parse(input.Second.ExaminationId),
             SecondPath = input.Second.Path,
-            SecondLevelCm = input.Second.Level.Value,
+            SecondLevelCm = input.Second.Level.OnTape?.Value,
+            SecondZone = LevelMap.ZoneOf(input.Second.Level),
             Reason = reason!,
             SaidById = session.Person.Id,
             SaidAt = session.Now,
@@ -166,6 +168,8 @@ internal static class LinkWords
         await session.Records.SaveChangesAsync(cancellation);
         return new Saved(word.Id, word.Version);
     }
+
+    private static string TextOf(Level level) => level.Zone is { } zone ? zone.Name : RecordText.Of(level.Position.Value);
 
     private static bool SamePair(LinkConstraint one, LinkConstraint other) =>
         (one.First == other.First && one.Second == other.Second) || (one.First == other.Second && one.Second == other.First);

@@ -42,7 +42,7 @@ internal static class RepeatRows
             .. rows.SelectMany(row =>
                 Sizes(row.reading)
                     .Select(size => new RepeatTracing(
-                        $"{row.Name}, {RecordText.Of(row.Date)}, {RecordText.Of(row.reading.Part)} {RecordText.Of(row.reading.LevelCm)} cm {row.reading.Plane} {row.reading.Lesion}".TrimEnd(),
+                        $"{row.Name}, {RecordText.Of(row.Date)}, {RecordText.Of(row.reading.Part)} {row.reading.Zone ?? $"{RecordText.Of(row.reading.LevelCm)} cm"} {row.reading.Plane} {row.reading.Lesion}".TrimEnd(),
                         RepeatKind.SameImage,
                         size.Size,
                         row.reading.Measurer,

@@ -1,14 +1,16 @@
 using System.Xml.Linq;
 using RehabTrack.Rechecks.Analysis;
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Linking;
+using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Reports.Pictures;
 using RehabTrack.Wording;
 
 namespace RehabTrack.Reports.Ladder;
 
 /// <summary>
-/// The ladder: limb axis downward in cm, examinations across, a rung a place. A rung's length is the ligament area and its dark part the
+/// The ladder: limb axis downward in cm or by zones, examinations across, a rung a place. A rung's length is the ligament area and its dark part the
 /// lesion, both on one scale; the shape behind the rungs joins them as the volume does, so its dark area is the lesion's volume. Lines join
 /// what is held to be one place: the heavier, the surer. Unsure, pinned and missing are told by shape and word before colour.
 /// </summary>
@@ -162,12 +164,12 @@ public sealed class LadderDrawing
 
         LadderColumn column = _layout.ShownColumns.First();
         double size = _layout.SmallSize;
-        string landmark = _words.Landmark(_course);
+        string landmark = _words.Landmark(_course, _layout);
         double room = column.X - (Svg.WidthOf(Below(column, true), size) / 2) - 12;
-        return Svg.WidthOf(landmark, size) <= room ? [Drawings.AxisBelow, landmark] : [Drawings.AxisUnit];
+        return Svg.WidthOf(landmark, size) <= room ? [LadderWords.AxisBelow(_layout), landmark] : [LadderWords.AxisUnit(_layout)];
     }
 
-    private string? AxisInLegend => _axisWords.Count < 2 || _options.Straightened ? _words.AxisOf(_course, _options.Straightened) : null;
+    private string? AxisInLegend => _axisWords.Count < 2 || _options.Straightened ? _words.AxisOf(_course, _layout) : null;
 
     private string Below(LadderColumn column, bool newYear)
     {
@@ -190,27 +192,58 @@ public sealed class LadderDrawing
         {
             scenery.Add(
                 Svg.Line(4, section.TitleY - size - 7, _layout.Width, section.TitleY - size - 7, Palette.Line, 1),
-                Svg.Text(4, section.TitleY, Names.AsTitle(Names.Of(section.Path, _options.Culture)), size + 1, Palette.Ink, "start", 600)
-                    .With(("class", "path-name"))
+                Svg.Text(4, section.TitleY, _words.TitleOf(section), size + 1, Palette.Ink, "start", 600).With(("class", "path-name"))
             );
         }
 
-        double step = new[] { 1.0, 2, 5, 10 }.First(step => step >= 10 || step * _layout.PixelsPerCm >= size + 14);
         double reach = (_layout.RungHeight / 2 + 4) / _layout.PixelsPerCm;
-        for (double level = Math.Ceiling((section.FromCm - reach) / step) * step; level <= section.ToCm + reach; level += step)
+        foreach (Level level in TicksOf(section, section.FromCm - reach, section.ToCm + reach))
         {
-            double y = _layout.YOf(section, level);
+            double y = _layout.YOf(section, level.Position.Value);
+            string told = Figures.LevelNumber(level, _options.Culture);
             scenery.Add(
                 Svg.Line(_layout.Left - 6, y, _layout.Width, y, Palette.Line, 0.8),
-                Svg.Text(_layout.Left - 12, y + (size * 0.35), Figures.LevelNumber(new(level), _options.Culture), size, Palette.Soft, "end")
-                    .With(("class", "level"), ("data-level", level))
+                Svg.Text(_layout.Left - 12, y + (size * 0.35), told, size, Palette.Soft, "end")
+                    .With(("class", "level"), ("data-level", DataOf(level)))
             );
         }
     }
 
+    // On a tape at even centimetres, in a scheme at each of its zones.
+    private IEnumerable<Level> TicksOf(LadderSection section, double from, double to)
+    {
+        if (section.Zones is { } scheme)
+        {
+            foreach (int ordinal in Enumerable.Range(0, ZoneSchemes.NamesOf(scheme).Count))
+            {
+                Level zone = new(new Zone(scheme, ordinal));
+                if (zone.Position.Value >= from && zone.Position.Value <= to)
+                {
+                    yield return zone;
+                }
+            }
+
+            yield break;
+        }
+
+        double step = new[] { 1.0, 2, 5, 10 }.First(step => step >= 10 || step * _layout.PixelsPerCm >= _layout.SmallSize + 14);
+        for (double level = Math.Ceiling(from / step) * step; level <= to; level += step)
+        {
+            yield return new Level(new Centimetres(level));
+        }
+    }
+
+    private static object DataOf(Level level) => level.Zone is { } zone ? zone.Name : level.Position.Value;
+
     /// <summary>The shape between neighbouring rungs. It stops where a place was not read or has no area: nothing is drawn over the unknown.</summary>
     private void Silhouettes(XElement scenery, LadderSection section)
     {
+        // Its area is a volume, and zones have none without a length.
+        if (section.Zones is not null && _course.ZoneLength is null)
+        {
+            return;
+        }
+
         foreach (IGrouping<int, LadderItem> column in section.Items.Where(IsShown).GroupBy(item => item.Examination))
         {
             LadderItem[] down = [.. column.OrderBy(item => item.Y)];
@@ -286,7 +319,7 @@ public sealed class LadderDrawing
             ("aria-label", string.Join(", ", lines)),
             ("data-track", item.Track.Id),
             ("data-examination", step.ExaminationId),
-            ("data-level", step.Place.Level.Value),
+            ("data-level", DataOf(step.Place.Level)),
             ("data-readings", string.Join(' ', step.Place.Readings.Select(reading => reading.Id)))
         );
         rung.Add(Svg.Of("title").Saying(string.Join('\n', lines)));

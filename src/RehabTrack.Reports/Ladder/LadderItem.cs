@@ -8,6 +8,8 @@ internal sealed record LadderItem
     public required Track Track { get; init; }
     public required int Examination { get; init; }
     public required TrackStep? Step { get; init; }
+
+    /// <summary>On the axis of its section; for a zone its position in the order, which is no length.</summary>
     public required double LevelCm { get; init; }
     public required LadderMark Mark { get; init; }
     public required double HalfWidth { get; init; }

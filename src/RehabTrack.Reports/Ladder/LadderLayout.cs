@@ -77,7 +77,11 @@ internal sealed class LadderLayout
                     id,
                     date,
                     date.DayNumber - first.Value.DayNumber,
-                    (shifts[i].Shift - shifts[i].LandmarkOffset).Value,
+                    // Zones have no tape that could be shifted.
+                    examination?.Zones
+                        is null
+                        ? (shifts[i].Shift - shifts[i].LandmarkOffset).Value
+                        : 0,
                     examination,
                     Left + (Spacing * (i - FirstShown + 0.5)),
                     i >= FirstShown && i < FirstShown + shown
@@ -109,7 +113,7 @@ internal sealed class LadderLayout
         double wanted = full + FigureSize + 4;
         double narrowest = NarrowestGap(analysis);
         double widest = analysis
-            .Links.Tracks.GroupBy(track => track.Path)
+            .Links.Tracks.GroupBy(track => (track.Path, track.ConsensusLevel.Scheme))
             .Select(path => Range(path))
             .Select(range => range.To - range.From)
             .DefaultIfEmpty(1)
@@ -129,7 +133,7 @@ internal sealed class LadderLayout
                 .GroupBy(pair => (pair.Path, pair.step.ExaminationId))
         )
         {
-            double[] levels = [.. column.Select(pair => pair.step.Place.Level.Value).Order()];
+            double[] levels = [.. column.Select(pair => pair.step.Place.Level.Position.Value).Order()];
             for (int i = 1; i < levels.Length; i++)
             {
                 narrowest = Math.Min(narrowest, levels[i] - levels[i - 1]);
@@ -141,11 +145,14 @@ internal sealed class LadderLayout
 
     private (double From, double To) Range(IEnumerable<Track> tracks)
     {
-        double[] levels = [.. tracks.SelectMany(track => track.Steps.Select(step => LevelOf(step)).Append(track.ConsensusLevel.Value))];
+        double[] levels =
+        [
+            .. tracks.SelectMany(track => track.Steps.Select(step => LevelOf(step)).Append(track.ConsensusLevel.Position.Value)),
+        ];
         return (levels.Min(), levels.Max());
     }
 
-    private double LevelOf(TrackStep step) => step.Place.Level.Value - (Options.Straightened ? ShiftOf(step.ExaminationId) : 0);
+    private double LevelOf(TrackStep step) => step.Place.Level.Position.Value - (Options.Straightened ? ShiftOf(step.ExaminationId) : 0);
 
     private double ShiftOf(string examinationId) =>
         Columns.First(column => string.Equals(column.ExaminationId, examinationId, StringComparison.Ordinal)).ShiftCm;
@@ -156,11 +163,17 @@ internal sealed class LadderLayout
             burden => burden.ExaminationId,
             StringComparer.Ordinal
         );
-        IGrouping<LinkPath, Track>[] paths = [.. analysis.Links.Tracks.GroupBy(track => track.Path).OrderBy(group => group.Key)];
-        bool titled = paths.Length > 1 || paths.Any(path => path.Key is LinkPath.MedialBranch or LinkPath.LateralBranch);
+        IGrouping<(LinkPath Path, ZoneScheme? Zones), Track>[] paths =
+        [
+            .. analysis
+                .Links.Tracks.GroupBy(track => (track.Path, Zones: track.ConsensusLevel.Scheme))
+                .OrderBy(group => group.Key.Path)
+                .ThenBy(group => group.Key.Zones),
+        ];
+        bool titled = paths.Length > 1 || paths.Any(path => path.Key.Path is LinkPath.MedialBranch or LinkPath.LateralBranch);
         double y = HeaderHeight;
         List<LadderSection> sections = [];
-        foreach (IGrouping<LinkPath, Track> path in paths)
+        foreach (IGrouping<(LinkPath Path, ZoneScheme? Zones), Track> path in paths)
         {
             LadderItem[] items = [.. path.SelectMany(track => ItemsOf(track, burdens))];
             double from = items.Min(item => item.LevelCm);
@@ -168,7 +181,7 @@ internal sealed class LadderLayout
             double titleY = y + SmallSize + 10;
             double top = y + (titled ? SmallSize + 18 : 0) + FigureSize + (RungHeight / 2) + 4;
             double bottom = top + ((to - from) * PixelsPerCm);
-            LadderSection section = new(path.Key, from, to, titled ? titleY : 0, top, bottom) { Items = items };
+            LadderSection section = new(path.Key.Path, path.Key.Zones, from, to, titled ? titleY : 0, top, bottom) { Items = items };
             foreach (LadderItem item in items)
             {
                 item.X = Columns[item.Examination].X;
@@ -199,6 +212,11 @@ internal sealed class LadderLayout
             {
                 yield return ItemOf(track, column, step);
             }
+            // An examination that tells its levels in another way did not leave this one out.
+            else if (column.Examination is { } examination && examination.Zones != track.ConsensusLevel.Scheme)
+            {
+                continue;
+            }
             else if (lesionMissed || (column.Index > first.Index && (column.Index < last.Index || followed)))
             {
                 yield return new LadderItem
@@ -206,7 +224,7 @@ internal sealed class LadderLayout
                     Track = track,
                     Examination = column.Index,
                     Step = null,
-                    LevelCm = track.ConsensusLevel.Value + (Options.Straightened ? 0 : column.ShiftCm),
+                    LevelCm = track.ConsensusLevel.Position.Value + (Options.Straightened ? 0 : column.ShiftCm),
                     Mark = LadderMark.NotRead,
                     HalfWidth = (Svg.WidthOf(Drawings.NotRead, FigureSize - 1) / 2) + 5,
                     Share = null,
@@ -281,10 +299,7 @@ internal sealed class LadderLayout
     {
         foreach (IGrouping<int, LadderItem> column in items.GroupBy(item => item.Examination))
         {
-            LadderItem[] down =
-            [
-                .. column.OrderBy(item => item.Y).ThenBy(item => item.Track.ConsensusLevel.Value).ThenBy(item => item.Track.Id),
-            ];
+            LadderItem[] down = [.. column.OrderBy(item => item.Y).ThenBy(item => item.Track.ConsensusLevel).ThenBy(item => item.Track.Id)];
             double apart = RungHeight + 3;
             for (int i = 0; i < down.Length; i++)
             {

@@ -2,8 +2,10 @@ using RehabTrack.Rechecks.Anatomy;
 
 namespace RehabTrack.Reports.Ladder;
 
-/// <summary>The part of the drawing that belongs to one path.</summary>
-internal sealed record LadderSection(LinkPath Path, double FromCm, double ToCm, double TitleY, double Top, double Bottom)
+/// <summary>
+/// The part of the drawing that belongs to one path and one way of telling its levels: zones and a tape, or two schemes, share no axis.
+/// </summary>
+internal sealed record LadderSection(LinkPath Path, ZoneScheme? Zones, double FromCm, double ToCm, double TitleY, double Top, double Bottom)
 {
     public required IReadOnlyList<LadderItem> Items { get; init; }
 }

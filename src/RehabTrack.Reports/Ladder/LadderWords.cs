@@ -1,4 +1,5 @@
 using System.Globalization;
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Linking;
 using RehabTrack.Reports.Pictures;
@@ -24,7 +25,13 @@ internal sealed class LadderWords(CultureInfo culture)
             return Drawings.LadderTitleEmpty;
         }
 
-        List<string> sentences = [Say(Drawings.LadderDescription, Figures.Dates(layout.Columns[0].Date, layout.Columns[^1].Date, culture))];
+        List<string> sentences =
+        [
+            Say(
+                ZonesOf(layout) is null ? Drawings.LadderDescription : Drawings.LadderDescriptionZones,
+                Figures.Dates(layout.Columns[0].Date, layout.Columns[^1].Date, culture)
+            ),
+        ];
         LadderItem[] items =
         [
             .. layout.Sections.SelectMany(section => section.Items).Where(item => layout.Columns[item.Examination].Shown),
@@ -54,11 +61,33 @@ internal sealed class LadderWords(CultureInfo culture)
         return string.Join(' ', sentences);
     }
 
-    public string Landmark(CaseCourse course) => course.Landmark is { } known ? Names.Of(known, culture) : Drawings.AxisLandmarkUnknown;
+    public string Landmark(CaseCourse course, LadderLayout layout) =>
+        (ZonesOf(layout) is { } scheme ? ZoneSchemes.LandmarkOf(scheme) : course.Landmark) is { } known
+            ? Names.Of(known, culture)
+            : Drawings.AxisLandmarkUnknown;
+
+    /// <summary>What the figures of the axis are, above the landmark.</summary>
+    public static string AxisBelow(LadderLayout layout) => ZonesOf(layout) is null ? Drawings.AxisBelow : Drawings.AxisZonesBelow;
+
+    /// <summary>What the figures of the axis are, in one word.</summary>
+    public static string AxisUnit(LadderLayout layout) => ZonesOf(layout) is null ? Drawings.AxisUnit : Drawings.AxisZones;
 
     /// <summary>The axis in one line, for a drawing whose margin has no room for it.</summary>
-    public string AxisOf(CaseCourse course, bool straightened) =>
-        Say(straightened ? Drawings.AxisStraightened : Drawings.AxisPlain, Landmark(course));
+    public string AxisOf(CaseCourse course, LadderLayout layout) =>
+        ZonesOf(layout) is { } scheme
+            ? Say(Drawings.AxisByZones, Names.Of(scheme, culture))
+            : Say(layout.Options.Straightened ? Drawings.AxisStraightened : Drawings.AxisPlain, Landmark(course, layout));
+
+    /// <summary>The heading of a section: the path, and the scheme where levels are zones.</summary>
+    public string TitleOf(LadderSection section)
+    {
+        string path = Names.AsTitle(Names.Of(section.Path, culture), culture);
+        return section.Zones is { } scheme ? Say(Drawings.SectionByZones, path, Names.Of(scheme, culture)) : path;
+    }
+
+    // The scheme that the whole drawing shares; a drawing with a tape in it has none, and its sections say which zones they show.
+    private static ZoneScheme? ZonesOf(LadderLayout layout) =>
+        layout.Sections.Select(section => section.Zones).Distinct().ToArray() is [var only] ? only : null;
 
     /// <summary>Everything that is known of a place, a line each.</summary>
     public IReadOnlyList<string> LinesOf(TrackStep step)
@@ -140,7 +169,7 @@ internal sealed class LadderWords(CultureInfo culture)
                 new(Drawings.ColumnDate, false),
                 new(Drawings.ColumnPart, false),
                 new(Drawings.ColumnPlace, false),
-                new(Drawings.ColumnLevel, true),
+                new(layout.Sections.Any(section => section.Zones is not null) ? Drawings.ColumnLevelOrZone : Drawings.ColumnLevel, true),
                 new(Drawings.ColumnLigament, true),
                 new(Drawings.ColumnLesion, true),
                 new(Drawings.ColumnPercent, true),

@@ -18,8 +18,11 @@ public sealed record CaseQuery
     /// <summary>The examination's name, where two fall on one date.</summary>
     public string? Examination { get; init; }
 
-    /// <summary>The level of the chosen rung on that day's tape.</summary>
+    /// <summary>The level of the chosen rung on that day's tape; null when it is a zone.</summary>
     public Centimetres? Level { get; init; }
+
+    /// <summary>The zone of the chosen rung, by its name; null on a tape.</summary>
+    public string? Zone { get; init; }
 
     /// <summary>The path of the chosen rung; null when the level alone is enough.</summary>
     public LinkPath? Path { get; init; }
@@ -53,6 +56,7 @@ public sealed record CaseQuery
             Date = DateOf(find("date")),
             Examination = find("examination") is { Length: > 0 } name ? name : null,
             Level = DecimalText.TryRead(find("level") ?? string.Empty, out double level, out _) ? new Centimetres(level) : null,
+            Zone = find("zone") is { Length: > 0 } zone ? zone : null,
             Path =
                 Enum.TryParse(find("path")?.Replace("-", string.Empty, StringComparison.Ordinal), true, out LinkPath path)
                 && Enum.IsDefined(path)
@@ -76,6 +80,7 @@ public sealed record CaseQuery
             ("date", Text(Date)),
             ("examination", Examination),
             ("level", Level?.Value.ToString("0.###", CultureInfo.InvariantCulture)),
+            ("zone", Zone),
             ("path", Path is { } path ? Code(path) : null),
             ("compare", Text(Compare)),
             ("view", Straight ? "straight" : null),
@@ -92,7 +97,7 @@ public sealed record CaseQuery
     }
 
     /// <summary>The same view without a chosen rung.</summary>
-    public CaseQuery WithoutRung() => this with { Date = null, Examination = null, Level = null, Path = null, Compare = null };
+    public CaseQuery WithoutRung() => this with { Date = null, Examination = null, Level = null, Zone = null, Path = null, Compare = null };
 
     private static string Code(LinkPath path) =>
         path switch

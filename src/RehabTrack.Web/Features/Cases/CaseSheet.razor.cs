@@ -40,6 +40,9 @@ public sealed partial class CaseSheet
     [SupplyParameterFromQuery(Name = "level")]
     private string? LevelText { get; set; }
 
+    [SupplyParameterFromQuery(Name = "zone")]
+    private string? ZoneText { get; set; }
+
     [SupplyParameterFromQuery(Name = "path")]
     private string? PathText { get; set; }
 
@@ -96,6 +99,7 @@ public sealed partial class CaseSheet
                 "date" => DateText,
                 "examination" => ExaminationText,
                 "level" => LevelText,
+                "zone" => ZoneText,
                 "path" => PathText,
                 "compare" => CompareText,
                 "view" => ViewText,

@@ -69,7 +69,12 @@ public sealed partial record ChangeLine(string What, string By, DateTime At, IRe
         return reading.Success
             ? string.Format(
                 TextCulture.Default,
-                CasePage.FieldOfReading,
+                // A level in cm ends with a digit, the name of a zone with a letter.
+                reading.Groups["place"].Value
+                    is [.., var end]
+                && char.IsLetter(end)
+                    ? CasePage.FieldOfZone
+                    : CasePage.FieldOfReading,
                 reading.Groups["place"].Value,
                 ChangeWords.Field(reading.Groups["field"].Value)
             )

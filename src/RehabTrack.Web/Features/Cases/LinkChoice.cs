@@ -17,12 +17,14 @@ public sealed record LinkChoice(Track Track, TrackStep Step, double? Probability
         return
         [
             .. analysis
-                .Links.Tracks.Where(track => track.Path == rung.Track.Path)
+                .Links.Tracks.Where(track =>
+                    track.Path == rung.Track.Path && track.ConsensusLevel.Scheme == rung.Track.ConsensusLevel.Scheme
+                )
                 .Select(track => (Track: track, Step: Nearest(track, rung)))
                 .Where(choice => choice.Step is not null)
                 .Select(choice => new LinkChoice(choice.Track, choice.Step!, ProbabilityOf(choice.Track, rung)))
                 .OrderByDescending(choice => choice.Probability ?? 0)
-                .ThenBy(choice => Math.Abs(choice.Track.ConsensusLevel.Value - rung.Track.ConsensusLevel.Value)),
+                .ThenBy(choice => Math.Abs((choice.Track.ConsensusLevel.Position - rung.Track.ConsensusLevel.Position).Value)),
         ];
     }
 

@@ -1,4 +1,5 @@
 using RehabTrack.Rechecks.Analysis;
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Linking;
 
@@ -21,8 +22,7 @@ public sealed record Rung(Track Track, TrackStep Step)
         ArgumentNullException.ThrowIfNull(analysis);
         ArgumentNullException.ThrowIfNull(course);
         ArgumentNullException.ThrowIfNull(query);
-        const double SameLevelCm = 0.001;
-        if (query is not { Date: { } date, Level: { } level })
+        if (query is not { Date: { } date } || (query.Level is null && query.Zone is null))
         {
             return null;
         }
@@ -36,9 +36,15 @@ public sealed record Rung(Track Track, TrackStep Step)
         return analysis
             .Links.Tracks.Where(track => query.Path is null || track.Path == query.Path)
             .SelectMany(track => track.Steps.Select(step => new Rung(track, step)))
-            .FirstOrDefault(rung =>
-                examinations.Contains(rung.Step.ExaminationId) && Math.Abs(rung.Step.Place.Level.Value - level.Value) < SameLevelCm
-            );
+            .FirstOrDefault(rung => examinations.Contains(rung.Step.ExaminationId) && IsAt(rung.Step.Place.Level, query));
+    }
+
+    private static bool IsAt(Level level, CaseQuery query)
+    {
+        const double SameLevelCm = 0.001;
+        return level.Zone is { } zone
+            ? string.Equals(zone.Name, query.Zone, StringComparison.OrdinalIgnoreCase)
+            : level.OnTape is { } tape && query.Level is { } wanted && Math.Abs(tape.Value - wanted.Value) < SameLevelCm;
     }
 
     /// <summary>The part of the address that names a place of an examination.</summary>
@@ -50,6 +56,14 @@ public sealed record Rung(Track Track, TrackStep Step)
         ArgumentNullException.ThrowIfNull(query);
         ArgumentNullException.ThrowIfNull(course);
         Examination examination = course.Examinations.First(one => one.Id == key.ExaminationId);
-        return query with { Date = examination.Date, Examination = examination.Name, Level = key.Level, Path = key.Path, Compare = null };
+        return query with
+        {
+            Date = examination.Date,
+            Examination = examination.Name,
+            Level = key.Level.OnTape,
+            Zone = key.Level.Zone?.Name,
+            Path = key.Path,
+            Compare = null,
+        };
     }
 }

@@ -78,6 +78,7 @@ public sealed partial class AmendEntry
         {
             Today = _case.Practice.Today,
             BirthDate = _case.Horse.BirthDate,
+            Limb = _case.Course.Limb,
             ExaminationId = examination.Id.ToString(),
             KeptDate = examination.Content.Date,
             Kept = examination.Content,

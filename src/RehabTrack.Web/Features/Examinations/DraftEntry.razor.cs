@@ -97,6 +97,7 @@ public sealed partial class DraftEntry
         {
             Today = injury.Practice.Today,
             BirthDate = injury.Horse.BirthDate,
+            Limb = injury.Course.Limb,
             ExaminationId = Examination.Id.ToString(),
             KeptDate = Examination.Content.Date,
             Kept = Examination.Content,

@@ -94,6 +94,12 @@ public sealed partial class EntryForm
 
     private IReadOnlyList<EntryColumn> Columns => EntryColumns.Shown(Sheet);
 
+    private bool ByZones => WorksheetReader.ZonesOf(Sheet) is not null;
+
+    // The scheme that a draft has already stays to be seen, even where it does not fit the limb.
+    private IEnumerable<ZoneScheme> Schemes =>
+        Enum.GetValues<ZoneScheme>().Where(scheme => ZoneSchemes.Fits(scheme, Limb) || scheme == WorksheetReader.ZonesOf(_first));
+
     private string? LastKey => Sheet.Grid.Rows is [.., var last] ? last.Key : null;
 
     private int ProblemCount => Reading.HeaderProblems.Count + Reading.CellProblems.Count(IsShown);

@@ -291,9 +291,9 @@ class Entry {
   }
 }
 
-// + - * / are never part of a size or a grade; in words they are letters.
+// + - * / are never part of a size, a grade or a zone; in words they are letters.
 function takesCommands(cell) {
-  return cell.inputMode === "decimal" || cell.inputMode === "numeric";
+  return cell.dataset.commands !== undefined || cell.inputMode === "decimal" || cell.inputMode === "numeric";
 }
 
 // A connection that died quietly never answers: what was sent then counts as not sent, and goes again.

@@ -27,14 +27,31 @@ public static class EntryTexts
         };
 
     /// <summary>The unit of a column; null where it has none.</summary>
-    public static string? UnitOf(EntryColumn column) =>
+    /// <param name="column">The column.</param>
+    /// <param name="byZones">Whether levels are zones.</param>
+    public static string? UnitOf(EntryColumn column, bool byZones) =>
         column switch
         {
+            EntryColumn.Level when byZones => ExaminationPage.UnitZone,
             EntryColumn.Level or EntryColumn.Thickness or EntryColumn.Width or EntryColumn.OtherLimbThickness => ExaminationPage.UnitCm,
             EntryColumn.LigamentArea or EntryColumn.LesionArea or EntryColumn.OtherLimbLigamentArea => ExaminationPage.UnitCm2,
             EntryColumn.Echogenicity or EntryColumn.FibreAlignment => ExaminationPage.UnitGrade,
             EntryColumn.Part or EntryColumn.Lesion or EntryColumn.Role or EntryColumn.Note => null,
         };
+
+    /// <summary>The part and level of a row as typed: <c>body 12 cm</c>, <c>body, zone 2B</c>.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="byZones">Whether levels are zones.</param>
+    public static string PlaceOf(EntryRow row, bool byZones)
+    {
+        ArgumentNullException.ThrowIfNull(row);
+        return string.Format(
+            TextCulture.Default,
+            byZones ? ExaminationPage.ZoneText : ExaminationPage.LevelText,
+            row[EntryColumn.Part],
+            row[EntryColumn.Level]
+        );
+    }
 
     /// <summary>The label of a field above the grid.</summary>
     public static string NameOf(HeaderField field) =>
@@ -52,6 +69,7 @@ public static class EntryTexts
             HeaderField.EchogenicityScale => ExaminationPage.FieldEchogenicityScale,
             HeaderField.OtherLimb => ExaminationPage.FieldOtherLimb,
             HeaderField.Landmark => ExaminationPage.FieldLandmark,
+            HeaderField.Zones => ExaminationPage.FieldZones,
             HeaderField.Origin => Names.AsTitle(Names.Of(FixedPointKind.Origin)),
             HeaderField.Division => Names.AsTitle(Names.Of(FixedPointKind.Division)),
             HeaderField.MedialInsertion => Names.AsTitle(Names.Of(FixedPointKind.MedialInsertion)),

@@ -68,7 +68,10 @@ public static class EntryColumns
 
     /// <summary>The column of a canonical name; the level's column when the problem concerns the whole reading.</summary>
     public static EntryColumn OfField(string field) =>
-        All.Where(column => string.Equals(FieldOf(column), field, StringComparison.Ordinal)).Append(EntryColumn.Level).First();
+        All.Where(column => string.Equals(FieldOf(column), field, StringComparison.Ordinal))
+            // A zone stands in the level's column, as everything that concerns the whole reading.
+            .Append(EntryColumn.Level)
+            .First();
 
     /// <summary>Whether the column takes a decimal number.</summary>
     public static bool IsNumber(EntryColumn column) =>

@@ -1,5 +1,6 @@
 using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Examinations;
 using RehabTrack.Wording;
 
@@ -102,6 +103,8 @@ public sealed record EntryGrid(IReadOnlyList<EntryRow> Rows)
         new([
             .. Rows.OrderBy(row => EntryWords.Part(row[EntryColumn.Part]) is { } part ? (int)AnatomyRules.PathOf(part) : int.MaxValue)
                 .ThenBy(row => EntryFigures.Number(row[EntryColumn.Level]) ?? double.MaxValue)
+                // Names of zones stand in the order of the limb when they stand in the order of their letters.
+                .ThenBy(row => FoldedText.Of(row[EntryColumn.Level]), StringComparer.Ordinal)
                 .ThenBy(row => row[EntryColumn.Lesion], StringComparer.Ordinal)
                 .ThenBy(row => row.Repeat, StringComparer.Ordinal),
         ]);
@@ -116,7 +119,7 @@ public sealed record EntryGrid(IReadOnlyList<EntryRow> Rows)
         (EntryColumn Column, string? Text)[] texts =
         [
             (EntryColumn.Part, reading.Part is { } part ? Names.Of(part) : null),
-            (EntryColumn.Level, Written(reading.LevelCm)),
+            (EntryColumn.Level, reading.Zone ?? Written(reading.LevelCm)),
             (EntryColumn.Lesion, reading.Lesion),
             (EntryColumn.Role, reading.Role == ReadingRole.None || laidOut ? null : Names.Of(reading.Role)),
             (EntryColumn.LigamentArea, Written(reading.LigamentAreaCm2)),
@@ -150,6 +153,10 @@ public sealed record EntryGrid(IReadOnlyList<EntryRow> Rows)
         && (
             row.Key == other.Key
             || (EntryFigures.Number(row[EntryColumn.Level]) is { } level && level.Equals(EntryFigures.Number(other[EntryColumn.Level])))
+            || (
+                FoldedText.Of(row[EntryColumn.Level]) is { Length: > 0 } zone
+                && string.Equals(zone, FoldedText.Of(other[EntryColumn.Level]), StringComparison.Ordinal)
+            )
         );
 
     private int IndexOf(string? key) => Rows.Index().Where(row => row.Item.Key == key).Select(row => row.Index).DefaultIfEmpty(-1).First();

@@ -19,4 +19,5 @@ public enum HeaderField
     MedialInsertion,
     LateralInsertion,
     OtherLimb,
+    Zones,
 }

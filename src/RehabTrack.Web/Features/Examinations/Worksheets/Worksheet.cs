@@ -58,6 +58,7 @@ public sealed record Worksheet
                 [HeaderField.Clipped] = HeaderAnswers.Of(content.Clipped),
                 [HeaderField.EchogenicityScale] = scale.Id,
                 [HeaderField.Landmark] = content.Landmark?.ToString() ?? string.Empty,
+                [HeaderField.Zones] = content.Zones?.ToString() ?? string.Empty,
                 [HeaderField.Origin] = LevelOf(content, FixedPointKind.Origin),
                 [HeaderField.Division] = LevelOf(content, FixedPointKind.Division),
                 [HeaderField.MedialInsertion] = LevelOf(content, FixedPointKind.MedialInsertion),

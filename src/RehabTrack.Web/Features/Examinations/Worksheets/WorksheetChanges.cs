@@ -24,7 +24,7 @@ public static class WorksheetChanges
             {
                 if (row.IsRead)
                 {
-                    yield return Text(ExaminationPage.AmendRowNew, PlaceOf(row));
+                    yield return Text(ExaminationPage.AmendRowNew, PlaceOf(row, after));
                 }
 
                 continue;
@@ -32,7 +32,7 @@ public static class WorksheetChanges
 
             if (row.NotRead && !was.NotRead)
             {
-                yield return Text(ExaminationPage.AmendRowGone, PlaceOf(was));
+                yield return Text(ExaminationPage.AmendRowGone, PlaceOf(was, before));
                 continue;
             }
 
@@ -40,7 +40,7 @@ public static class WorksheetChanges
             {
                 yield return Text(
                     ExaminationPage.AmendCell,
-                    PlaceOf(was),
+                    PlaceOf(was, before),
                     EntryTexts.NameOf(column),
                     Shown(was[column]),
                     Shown(row[column])
@@ -50,12 +50,12 @@ public static class WorksheetChanges
 
         foreach (EntryRow row in before.Grid.Rows.Where(row => after.Grid.Find(row.Key) is null))
         {
-            yield return Text(ExaminationPage.AmendRowGone, PlaceOf(row));
+            yield return Text(ExaminationPage.AmendRowGone, PlaceOf(row, before));
         }
     }
 
-    private static string PlaceOf(EntryRow row) =>
-        Names.AsTitle(Text(ExaminationPage.LevelText, row[EntryColumn.Part], row[EntryColumn.Level]));
+    private static string PlaceOf(EntryRow row, Worksheet sheet) =>
+        Names.AsTitle(EntryTexts.PlaceOf(row, WorksheetReader.ZonesOf(sheet) is not null));
 
     private static string Shown(string text) => text.Length == 0 ? ExaminationPage.ConflictBlank : text;
 

@@ -31,8 +31,10 @@ public static class WorksheetReader
         List<CellProblem> cellProblems = [];
         List<CellProblem> cautions = [];
         DateOnly? date = ReadDate(sheet, terms, headerProblems);
-        Landmark? landmark = Enum.TryParse(sheet[HeaderField.Landmark], out Landmark given) ? given : null;
-        List<FixedPoint> points = ReadPoints(sheet, headerProblems);
+        ZoneScheme? zones = ZonesOf(sheet);
+        // Zones begin at their scheme's own landmark.
+        Landmark? landmark = zones is null && Enum.TryParse(sheet[HeaderField.Landmark], out Landmark given) ? given : null;
+        List<FixedPoint> points = ReadPoints(sheet, terms, headerProblems);
         GradeScale scale = ScaleOf(sheet);
         List<Reading> readings = [];
         List<DraftReading> rows = [];
@@ -57,10 +59,10 @@ public static class WorksheetReader
             );
             if (
                 problems.Count == 0
-                && !seen.TryAdd((draft.Part, draft.Plane, draft.LevelCm, draft.Lesion, draft.Measurer, draft.Repeat), index + 1)
+                && !seen.TryAdd((draft.Part, draft.Plane, draft.Level, draft.Lesion, draft.Measurer, draft.Repeat), index + 1)
             )
             {
-                string first = seen[(draft.Part, draft.Plane, draft.LevelCm, draft.Lesion, draft.Measurer, draft.Repeat)]
+                string first = seen[(draft.Part, draft.Plane, draft.Level, draft.Lesion, draft.Measurer, draft.Repeat)]
                     .ToString(CultureInfo.InvariantCulture);
                 problems.Add(new(row.Key, EntryColumn.Level, new Problem(ReadingFields.Level, "row-twice", first)));
             }
@@ -83,6 +85,7 @@ public static class WorksheetReader
             Examiner = Blank(sheet[HeaderField.Examiner]),
             Transducer = Blank(sheet[HeaderField.Transducer]),
             Landmark = landmark,
+            Zones = zones,
             FixedPoints = points,
             Standoff = YesOrNo(sheet[HeaderField.Standoff]),
             Coupling = Enum.TryParse(sheet[HeaderField.Coupling], out Coupling coupling) ? coupling : null,
@@ -105,6 +108,7 @@ public static class WorksheetReader
                 Examiner = content.Examiner,
                 Transducer = content.Transducer,
                 Landmark = landmark,
+                Zones = zones,
                 FixedPoints = points,
                 Readings = readings,
             },
@@ -119,6 +123,13 @@ public static class WorksheetReader
     {
         ArgumentNullException.ThrowIfNull(sheet);
         return Enum.TryParse(sheet[HeaderField.Stance], out Stance stance) ? stance : Stance.WeightBearing;
+    }
+
+    /// <summary>The scheme that was chosen; null while levels are read off a tape.</summary>
+    public static ZoneScheme? ZonesOf(Worksheet sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        return Enum.TryParse(sheet[HeaderField.Zones], out ZoneScheme zones) && Enum.IsDefined(zones) ? zones : null;
     }
 
     /// <summary>The echogenicity scale that was chosen; 0–3 until one is.</summary>
@@ -148,7 +159,7 @@ public static class WorksheetReader
         return wrong.Length == 0 ? date : null;
     }
 
-    private static List<FixedPoint> ReadPoints(Worksheet sheet, List<HeaderProblem> problems)
+    private static List<FixedPoint> ReadPoints(Worksheet sheet, WorksheetTerms terms, List<HeaderProblem> problems)
     {
         List<FixedPoint> points = [];
         foreach ((HeaderField field, FixedPointKind kind) in PointFields)
@@ -172,8 +183,13 @@ public static class WorksheetReader
         problems.AddRange(
             FixedPointRules
                 .Check(points)
+                .Concat(ZoneRules.Check(ZonesOf(sheet), terms.Limb, points))
                 .Select(problem => new HeaderProblem(
-                    PointFields.First(pair => FixedPointRules.FieldOf(pair.Kind) == problem.Field).Field,
+                    PointFields
+                        .Where(pair => FixedPointRules.FieldOf(pair.Kind) == problem.Field)
+                        .Select(pair => pair.Field)
+                        .DefaultIfEmpty(HeaderField.Zones)
+                        .First(),
                     problem
                 ))
         );
@@ -183,10 +199,13 @@ public static class WorksheetReader
     private static ReadingDraft DraftOf(EntryRow row, Worksheet sheet, GradeScale scale, ReadingDraft? kept, List<CellProblem> problems)
     {
         bool diffuse = EntryWords.IsDiffuse(row[EntryColumn.LesionArea]);
+        ZoneScheme? zones = ZonesOf(sheet);
         return new ReadingDraft
         {
             Part = Word(EntryColumn.Part, EntryWords.Part),
-            LevelCm = Number(EntryColumn.Level),
+            LevelCm = zones is null ? Number(EntryColumn.Level) : null,
+            ZoneScheme = zones,
+            Zone = zones is null ? null : Blank(row[EntryColumn.Level]),
             Plane = row.LongAxis ? ImagePlane.LongAxis : ImagePlane.ShortAxis,
             Lesion = Blank(row[EntryColumn.Lesion]),
             Role = Word(EntryColumn.Role, EntryWords.Role) ?? ReadingRole.None,
@@ -252,6 +271,8 @@ public static class WorksheetReader
         {
             Part = draft.Part,
             LevelCm = draft.LevelCm,
+            ZoneScheme = draft.ZoneScheme,
+            Zone = draft.Zone,
             Plane = draft.Plane,
             Lesion = draft.Lesion,
             Repeat = draft.Repeat,

@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Records.Examinations;
 
@@ -11,6 +12,9 @@ public sealed record WorksheetTerms
 
     /// <summary>The horse's date of birth; null when not known.</summary>
     public DateOnly? BirthDate { get; init; }
+
+    /// <summary>The limb of the case.</summary>
+    public Limb Limb { get; init; }
 
     /// <summary>Identity of the examination.</summary>
     public required string ExaminationId { get; init; }
