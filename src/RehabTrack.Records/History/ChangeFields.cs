@@ -6,7 +6,7 @@ namespace RehabTrack.Records.History;
 internal static class ChangeFields
 {
     private const string Readings = "readings";
-    private static readonly string[] PlaceFields = ["part", "levelCm"];
+    private static readonly string[] PlaceFields = ["part", "levelCm", "zone"];
 
     public static IReadOnlyList<FieldChange> Of(string? beforeJson, string afterJson)
     {

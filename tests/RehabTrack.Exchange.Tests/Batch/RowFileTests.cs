@@ -40,6 +40,7 @@ public sealed class RowFileTests
         Examiner = "AB",
         Transducer = "linear 12 MHz",
         OtherLimb = OtherLimb.HasLesion,
+        ZoneLengthCm = 4.1,
         FixedPoints =
         [
             new FixedPoint(FixedPointKind.Origin, new Centimetres(4.5)),
@@ -49,6 +50,8 @@ public sealed class RowFileTests
         {
             Part = Part.MedialBranch,
             LevelCm = 21.5,
+            ZoneScheme = ZoneScheme.HindNine,
+            Zone = "4B",
             Plane = ImagePlane.LongAxis,
             Lesion = "core",
             Role = ReadingRole.Worst,

@@ -154,7 +154,8 @@ public sealed class RoundTripTests
             "case,horse,limb,structure,part,landmark,onset_date,examination_date,measurer,stance,level_cm,lesion,role,ligament_area_cm2,"
                 + "lesion_area_cm2,thickness_cm,width_cm,echogenicity_scale,echogenicity_grade,fibre_alignment_grade,note,examination,"
                 + "microchip,birth_date,plane,fibre_alignment_scale,examiner,transducer,lesion_percent,repeat,other_limb,"
-                + "other_limb_ligament_area_cm2,other_limb_thickness_cm,origin_cm,division_cm,medial_insertion_cm,lateral_insertion_cm",
+                + "other_limb_ligament_area_cm2,other_limb_thickness_cm,origin_cm,division_cm,medial_insertion_cm,lateral_insertion_cm,"
+                + "zone_scheme,zone,zone_length_cm",
             text
         );
         Assert.False(SheetText.Read(text + "\n").NeedsMapping);

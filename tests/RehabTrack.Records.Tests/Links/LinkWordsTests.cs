@@ -33,7 +33,9 @@ public sealed class LinkWordsTests
         Assert.Equal(("Same vessel beside it", "Edda Marrow", true), (word.Reason, word.SaidBy, word.Applies));
         Assert.Contains(
             analysis.Links.Tracks,
-            track => track.Steps.Any(step => step.Place.Level.Value == 12) && track.Steps.Any(step => step.Place.Level.Value == 14.6)
+            track =>
+                track.Steps.Any(step => step.Place.Level.Position.Value == 12)
+                && track.Steps.Any(step => step.Place.Level.Position.Value == 14.6)
         );
         Assert.Equal("reason-missing", Assert.Single(unreasoned.Problems).Code);
         Assert.Empty(withdrawn.Constraints);

@@ -55,7 +55,7 @@ public sealed class LadderDrawingTests
         (double Level, double Y)[] places =
         [
             .. Steps(analysis)
-                .Select(step => (step.Place.Level.Value, Number(WithClass(RungOf(svg, step), "ligament").Single(), "y")))
+                .Select(step => (step.Place.Level.Position.Value, Number(WithClass(RungOf(svg, step), "ligament").Single(), "y")))
                 .OrderBy(place => place.Value),
         ];
         double perCm = (places[^1].Y - places[0].Y) / (places[^1].Level - places[0].Level);

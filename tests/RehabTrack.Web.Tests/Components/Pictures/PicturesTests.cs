@@ -25,7 +25,7 @@ public sealed class PicturesTests : IAsyncDisposable
         PlaceKey? chosen = null;
         IRenderedComponent<Ladder> ladder = Render(place => chosen = place);
         RungOf(ladder, drawing, 4, "24").Click();
-        Assert.Equal(new PlaceKey(FollowedCase.IdOf(4), LinkPath.Axial, new(24)), chosen);
+        Assert.Equal(new PlaceKey(FollowedCase.IdOf(4), LinkPath.Axial, new RehabTrack.Rechecks.Quantities.Centimetres(24)), chosen);
     }
 
     [Theory]
@@ -121,7 +121,7 @@ public sealed class PicturesTests : IAsyncDisposable
     public void A_comparison_is_an_image_that_shows_both_figures_of_every_size()
     {
         IReadOnlyList<TrackStep> steps = FollowedCase
-            .Analysis.Links.Tracks.Single(track => track.Steps[0].Place.Level.Value.Equals(24))
+            .Analysis.Links.Tracks.Single(track => track.Steps[0].Place.Level.Position.Value.Equals(24))
             .Steps;
         IRenderedComponent<ComparisonPicture> comparison = _context.Render<ComparisonPicture>(parameters =>
             parameters

@@ -153,7 +153,8 @@ public sealed class CasePartsTests : IAsyncDisposable
         Rung rung = analysis
             .Links.Tracks.SelectMany(track => track.Steps.Select(step => new Rung(track, step)))
             .Single(one =>
-                one.Step.ExaminationId == Invented.ExaminationId(examination).ToString() && one.Step.Place.Level.Value.Equals(level)
+                one.Step.ExaminationId == Invented.ExaminationId(examination).ToString()
+                && one.Step.Place.Level.Position.Value.Equals(level)
             );
         return _page.Render<ReadingPanel>(panel =>
             panel
@@ -229,7 +230,7 @@ public sealed class CasePartsTests : IAsyncDisposable
     {
         CaseCourse course = Invented.Course();
         CaseAnalysis analysis = Invented.Analyse(course);
-        Track track = analysis.Links.Tracks.First(one => one.Steps[0].Place.Level.Value.Equals(22));
+        Track track = analysis.Links.Tracks.First(one => one.Steps[0].Place.Level.Position.Value.Equals(22));
         Rung rung = new(track, track.Steps[2]);
 
         Assert.Equal(

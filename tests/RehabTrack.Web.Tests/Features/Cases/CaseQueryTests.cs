@@ -72,7 +72,7 @@ public sealed class CaseQueryTests
         Rung? rung = Rung.Find(analysis, course, Read("?date=2026-03-13&level=22"));
 
         Assert.NotNull(rung);
-        Assert.Equal(22, rung.Step.Place.Level.Value);
+        Assert.Equal(22, rung.Step.Place.Level.Position.Value);
         Assert.Equal(Invented.ExaminationId(2).ToString(), rung.Step.ExaminationId);
         Assert.Equal(3, rung.Others.Count());
         Assert.Null(Rung.Find(analysis, course, Read("?date=2026-03-13&level=22.5")));

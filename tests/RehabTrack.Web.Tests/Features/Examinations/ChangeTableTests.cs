@@ -28,9 +28,9 @@ public sealed class ChangeTableTests : IAsyncDisposable
                             Readings =
                             [
                                 .. examination
-                                    .Readings.Where(reading => !alone || reading.Level.Value == 22)
+                                    .Readings.Where(reading => !alone || reading.Level.Position.Value == 22)
                                     .Select(reading =>
-                                        index == 1 && reading.Level.Value == 22
+                                        index == 1 && reading.Level.Position.Value == 22
                                             ? reading with
                                             {
                                                 LigamentArea = new SquareCentimetres(1.4 * (1 + rise)),

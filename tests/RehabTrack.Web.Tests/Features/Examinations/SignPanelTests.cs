@@ -34,7 +34,7 @@ public sealed class SignPanelTests : IAsyncDisposable
                         new ReadingDraft
                         {
                             Part = reading.Part,
-                            LevelCm = reading.Level.Value,
+                            LevelCm = reading.Level.Position.Value,
                             LigamentAreaCm2 = reading.LigamentArea?.Value,
                             LesionAreaCm2 = reading.LesionArea.MeasuredArea?.Value,
                             Measurer = reading.Measurer,

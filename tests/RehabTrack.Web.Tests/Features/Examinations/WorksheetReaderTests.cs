@@ -184,7 +184,7 @@ public sealed class WorksheetReaderTests
         WorksheetReading read = WorksheetReader.Read(new Worksheet().With(HeaderField.Date, "today").With(grid), Entering.Terms);
 
         Assert.True(read.IsClean);
-        Assert.Equal(20, Assert.Single(read.Examination.Readings).Level.Value);
+        Assert.Equal(20, Assert.Single(read.Examination.Readings).Level.Position.Value);
     }
 
     [Fact]
