@@ -11,7 +11,7 @@ using RehabTrack.Records.Keeping;
 namespace RehabTrack.Records.Sqlite.Migrations
 {
     [DbContext(typeof(RecordsContext))]
-    [Migration("20261126030137_ExaminationsByZone")]
+    [Migration("20261126032021_ExaminationsByZone")]
     partial class ExaminationsByZone
     {
         /// <inheritdoc />
@@ -47,6 +47,115 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.ToTable("AppliedCommand", (string)null);
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.BookingRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("AfterExamination")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("BookedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("BookedById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("CancelledAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("CancelledReason")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CaseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ChangedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Date")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Minutes")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Place")
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Sequence")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<TimeOnly?>("Time")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("TravelNote")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("VetId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CaseId");
+
+                    b.HasIndex("Date");
+
+                    b.ToTable("Booking", (string)null);
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.CallRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CaseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("NotedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("NotedById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Outcome")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Words")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CaseId");
+
+                    b.ToTable("Call", (string)null);
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.CaseRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -58,7 +167,17 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.Property<DateTime?>("ClosedAt")
                         .HasColumnType("TEXT");
 
+                    b.Property<Guid?>("ClosedById")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Diagnosis")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("End")
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("EndedOn")
                         .HasColumnType("TEXT");
 
                     b.Property<DateOnly?>("FirstDiagnosis")
@@ -90,8 +209,14 @@ namespace RehabTrack.Records.Sqlite.Migrations
                         .HasMaxLength(64)
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Outcome")
+                        .HasColumnType("TEXT");
+
                     b.Property<Guid>("PracticeId")
                         .HasColumnType("TEXT");
+
+                    b.Property<int?>("RecheckIntervalDays")
+                        .HasColumnType("INTEGER");
 
                     b.Property<DateOnly?>("Reinjury")
                         .HasColumnType("TEXT");
@@ -120,6 +245,9 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.HasKey("Id");
 
                     b.HasIndex("HorseId");
+
+                    b.HasIndex("RecheckIntervalDays")
+                        .HasFilter("\"RecheckIntervalDays\" IS NOT NULL");
 
                     b.HasIndex("ResponsibleVetId");
 
@@ -263,6 +391,132 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.ToTable("Change", (string)null);
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.ConcernRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Date")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("EntryId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("HorseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("OpenedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("SeenAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("SeenById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryId")
+                        .IsUnique();
+
+                    b.HasIndex("HorseId");
+
+                    b.ToTable("Concern", (string)null);
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.CoverRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CoveringVetId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("To")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("VetId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CoveringVetId");
+
+                    b.HasIndex("VetId");
+
+                    b.ToTable("Cover", (string)null);
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.DecisionRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Disagreement")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("EntryId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("GroundJson")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("HorseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ReleaseJson")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ReleasedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("ReleasedById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("EntryId")
+                        .IsUnique();
+
+                    b.HasIndex("HorseId");
+
+                    b.ToTable("Decision", (string)null);
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.ExaminationRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -396,6 +650,102 @@ namespace RehabTrack.Records.Sqlite.Migrations
                         .IsUnique();
 
                     b.ToTable("ExaminationVersion", (string)null);
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.ExerciseEntryRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ContentJson")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Date")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("EnteredById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("HorseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("MoreJson")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("OnBehalfOf")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("RecordedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("RecordedOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("HorseId", "Number")
+                        .IsUnique();
+
+                    b.ToTable("ExerciseEntry", (string)null);
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.FeedRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("MadeById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("RevokedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("RevokedById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SecretHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("SecretHash")
+                        .IsUnique();
+
+                    b.ToTable("Feed", (string)null);
                 });
 
             modelBuilder.Entity("RehabTrack.Records.Keeping.HorseLinkRecord", b =>
@@ -689,6 +1039,38 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.ToTable("LinkWord", (string)null);
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.PermitLookRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("HorseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("LastAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("HorseId", "PersonId")
+                        .IsUnique();
+
+                    b.ToTable("PermitLook", (string)null);
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.PersonRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -736,6 +1118,42 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.HasIndex("FoldedName");
 
                     b.ToTable("Person", (string)null);
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.PlanDraftRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ContentJson")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("HorseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("WrittenAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("WrittenById")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("HorseId")
+                        .IsUnique();
+
+                    b.ToTable("PlanDraft", (string)null);
                 });
 
             modelBuilder.Entity("RehabTrack.Records.Keeping.PracticeRecord", b =>
@@ -881,6 +1299,58 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.ToTable("Reading", (string)null);
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.ReminderRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("BegunAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("BegunById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CaseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("DueOn")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Mail")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("SettledAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("State")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Trouble")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CaseId");
+
+                    b.ToTable("Reminder", (string)null);
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.RepeatTracingRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1022,6 +1492,24 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.ToTable("Yard", (string)null);
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.BookingRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.CaseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CaseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.CallRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.CaseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CaseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.CaseRecord", b =>
                 {
                     b.HasOne("RehabTrack.Records.Keeping.HorseRecord", null)
@@ -1045,6 +1533,51 @@ namespace RehabTrack.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.ConcernRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.ExerciseEntryRecord", null)
+                        .WithOne()
+                        .HasForeignKey("RehabTrack.Records.Keeping.ConcernRecord", "EntryId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("RehabTrack.Records.Keeping.HorseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("HorseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.CoverRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.PersonRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CoveringVetId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("RehabTrack.Records.Keeping.PersonRecord", null)
+                        .WithMany()
+                        .HasForeignKey("VetId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.DecisionRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.ExerciseEntryRecord", null)
+                        .WithOne()
+                        .HasForeignKey("RehabTrack.Records.Keeping.DecisionRecord", "EntryId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("RehabTrack.Records.Keeping.HorseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("HorseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.ExaminationRecord", b =>
                 {
                     b.HasOne("RehabTrack.Records.Keeping.CaseRecord", null)
@@ -1059,6 +1592,15 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.HasOne("RehabTrack.Records.Keeping.ExaminationRecord", null)
                         .WithMany()
                         .HasForeignKey("ExaminationId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.ExerciseEntryRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.HorseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("HorseId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
@@ -1104,11 +1646,38 @@ namespace RehabTrack.Records.Sqlite.Migrations
                         .IsRequired();
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.PermitLookRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.HorseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("HorseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.PlanDraftRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.HorseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("HorseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.ReadingRecord", b =>
                 {
                     b.HasOne("RehabTrack.Records.Keeping.ExaminationRecord", null)
                         .WithMany()
                         .HasForeignKey("ExaminationId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.ReminderRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.CaseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CaseId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });
