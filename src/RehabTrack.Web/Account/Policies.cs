@@ -15,6 +15,9 @@ public static class Policies
     /// <summary>Owners.</summary>
     public const string Owner = "owner";
 
+    /// <summary>Those who may report a concern from outside the practice: trainers and owners.</summary>
+    public const string Outside = "outside";
+
     /// <summary>Declares them; a page that names none is for those who are signed in.</summary>
     public static void Add(AuthorizationOptions options)
     {
@@ -22,6 +25,7 @@ public static class Policies
         options.AddPolicy(Staff, policy => policy.RequireRole(Names(RightsTable.IsStaff)));
         options.AddPolicy(Trainer, policy => policy.RequireRole(Names(role => role == Role.Trainer)));
         options.AddPolicy(Owner, policy => policy.RequireRole(Names(role => role == Role.Owner)));
+        options.AddPolicy(Outside, policy => policy.RequireRole(Names(role => role is Role.Trainer or Role.Owner)));
         options.FallbackPolicy = new AuthorizationPolicyBuilder().RequireAuthenticatedUser().Build();
     }
 

@@ -7,6 +7,7 @@ using RehabTrack.Web.Account;
 using RehabTrack.Web.Features.Horses;
 using RehabTrack.Web.Features.Import;
 using RehabTrack.Web.Jobs;
+using RehabTrack.Web.Shared.Yard;
 using RehabTrack.Web.Shell;
 
 namespace RehabTrack.Web.Hosting;
@@ -111,6 +112,7 @@ public static class WebHost
         app.MapSignIn();
         app.MapPhotos();
         app.MapImports();
+        app.MapYard();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = "'none'");
     }
 }

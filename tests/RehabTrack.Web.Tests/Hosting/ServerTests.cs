@@ -13,12 +13,16 @@ public sealed partial class ServerTests(RunningApp app) : IClassFixture<RunningA
 {
     private static readonly string[] Open = ["/sign-in", "/not-found", "/error"];
 
-    private static readonly string[] ForOthers = ["/yard", "/progress"];
+    private static readonly string[] ForOthers = ["/yard", "/progress", "/concern"];
 
     public static TheoryData<string> ClosedPages => [.. Pages().Except(Open, StringComparer.Ordinal)];
 
     public static TheoryData<string> PracticePages =>
-        [.. Pages().Except(Open, StringComparer.Ordinal).Except(ForOthers, StringComparer.Ordinal)];
+        [
+            .. Pages()
+                .Except(Open, StringComparer.Ordinal)
+                .Where(page => !ForOthers.Any(other => page == other || page.StartsWith($"{other}/", StringComparison.Ordinal))),
+        ];
 
     [Theory]
     [MemberData(nameof(ClosedPages))]

@@ -1,0 +1,295 @@
+using System.Net;
+using System.Text.RegularExpressions;
+using Microsoft.Extensions.DependencyInjection;
+using RehabTrack.Rechecks.Anatomy;
+using RehabTrack.Rechecks.Exercise;
+using RehabTrack.Rechecks.Permits;
+using RehabTrack.Records.Cases;
+using RehabTrack.Records.Exercise;
+using RehabTrack.Records.Horses;
+using RehabTrack.Records.People;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+using RehabTrack.Web.Tests.Hosting;
+using RehabTrack.Wording;
+
+namespace RehabTrack.Web.Tests.Shared;
+
+/// <summary>What trainer and owner read and post, without a script: permit, log and concern.</summary>
+public sealed partial class YardPagesTests(RunningApp app) : IClassFixture<RunningApp>
+{
+    private async Task<T> AskAsync<TUseCase, TInput, T>(Actor actor, TInput input)
+        where TUseCase : UseCase<TInput, T> => (await app.Services.GetRequiredService<TUseCase>().ExecuteAsync(actor, input)).Value;
+
+    /// <summary>A horse with an owner and an open case; with a signed plan of 20 minutes of walk twice a day when wanted.</summary>
+    private async Task<(Guid Horse, Actor Owner)> HorseAsync(string name, bool signed = true)
+    {
+        Guid owner = (
+            await AskAsync<SavePerson, SavePersonInput, Saved>(
+                app.Vet,
+                new SavePersonInput
+                {
+                    CommandId = Guid.NewGuid(),
+                    Name = $"Owner of {name}",
+                    Role = Role.Owner,
+                    CanSignIn = true,
+                }
+            )
+        ).Id;
+        Guid horse = (
+            await AskAsync<SaveHorse, SaveHorseInput, Saved>(
+                app.Vet,
+                new SaveHorseInput
+                {
+                    CommandId = Guid.NewGuid(),
+                    Name = name,
+                    Markings = "bay, star",
+                    TrainerId = app.Trainer.PersonId,
+                    OwnerId = owner,
+                }
+            )
+        ).Id;
+        await AskAsync<OpenCase, OpenCaseInput, Saved>(
+            app.Vet,
+            new OpenCaseInput
+            {
+                CommandId = Guid.NewGuid(),
+                HorseId = horse,
+                Limb = Limb.LeftHind,
+                Structure = Structure.SuspensoryLigament,
+            }
+        );
+        if (signed)
+        {
+            PlanVersion plan = new()
+            {
+                Id = "",
+                Number = 0,
+                Steps =
+                [
+                    new PlanStep
+                    {
+                        Name = "walk in hand",
+                        Walk = new GaitRule(20),
+                        OutingsADay = 2,
+                        DaysAWeek = 7,
+                        Modes = WorkModes.InHand,
+                        Surfaces = Surfaces.FirmEven,
+                        ShortestDays = 28,
+                    },
+                ],
+            };
+            Saved draft = await AskAsync<SavePlanDraft, SavePlanDraftInput, Saved>(
+                app.Vet,
+                new SavePlanDraftInput(Guid.NewGuid(), horse, null, plan)
+            );
+            DateOnly today = (await AskAsync<GetExercise, Guid, ExerciseView>(app.Vet, horse)).Practice.Today;
+            await AskAsync<SignPlan, SignPlanInput, Saved>(
+                app.Vet,
+                new SignPlanInput
+                {
+                    CommandId = Guid.NewGuid(),
+                    HorseId = horse,
+                    Version = draft.Version,
+                    SeenNumber = 0,
+                    From = today,
+                    Place = PlanPlace.Start,
+                    IsAdvance = true,
+                    RecheckDate = today.AddDays(60),
+                }
+            );
+        }
+
+        return (horse, new Actor(app.Vet.PracticeId, owner, Role.Owner, $"Owner of {name}"));
+    }
+
+    private async Task<DayLog[]> LogsAsync(Guid horse) =>
+        [
+            .. (await AskAsync<GetExercise, Guid, ExerciseView>(app.Vet, horse))
+                .Lines.Select(line => line.Entry)
+                .OfType<DayLogged>()
+                .Select(entry => entry.Log),
+        ];
+
+    /// <summary>Posts a form of a page with the fields it has there, and others on top.</summary>
+    private static async Task<HttpResponseMessage> PostAsync(
+        HttpClient browser,
+        string page,
+        string action,
+        params (string Name, string Value)[] fields
+    )
+    {
+        string html = await browser.GetStringAsync(page);
+        string form = Form().Matches(html).Select(match => match.Value).First(found => found.Contains(action, StringComparison.Ordinal));
+        List<KeyValuePair<string, string>> posted =
+        [
+            .. Hidden()
+                .Matches(form)
+                .Select(match => KeyValuePair.Create(match.Groups["name"].Value, WebUtility.HtmlDecode(match.Groups["value"].Value)))
+                .Where(pair => fields.All(field => field.Name != pair.Key)),
+            .. fields.Select(field => KeyValuePair.Create(field.Name, field.Value)),
+        ];
+        return await browser.PostAsync(action.StartsWith('/') ? action : page, new FormUrlEncodedContent(posted));
+    }
+
+    private static async Task<string> TextAsync(HttpClient browser, string page) =>
+        WebUtility.HtmlDecode(await browser.GetStringAsync(page));
+
+    [Fact]
+    public async Task The_yard_shows_the_permit_of_today_and_without_a_signature_the_number_to_call()
+    {
+        (Guid signed, _) = await HorseAsync("Signed Mare");
+        await HorseAsync("Unsigned Cob", signed: false);
+        using HttpClient browser = await app.BrowserAsync(app.Trainer);
+        string page = await TextAsync(browser, "/yard");
+
+        string mare = page[page.IndexOf($"horse-{signed}", StringComparison.Ordinal)..];
+        mare = mare[..mare.IndexOf("</article>", StringComparison.Ordinal)];
+        Assert.Contains("Walk 20 min", mare, StringComparison.Ordinal);
+        Assert.Contains("Twice a day, every day", mare, StringComparison.Ordinal);
+        Assert.Contains("plan version 1", mare, StringComparison.Ordinal);
+        Assert.Contains(OutsidePages.DoneAsPermitted, mare, StringComparison.Ordinal);
+        Assert.Contains("No work is signed.", page, StringComparison.Ordinal);
+        Assert.Contains(OutsidePages.NoOlderSheet, page, StringComparison.Ordinal);
+        Assert.DoesNotContain("<script", mare, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Done_as_permitted_is_one_tap_and_never_fills_in_the_signs()
+    {
+        (Guid horse, _) = await HorseAsync("Tapped Grey");
+        using HttpClient browser = await app.BrowserAsync(app.Trainer);
+
+        using HttpResponseMessage done = await PostAsync(browser, "/yard", $"/yard/{horse}/done");
+        Assert.Equal(HttpStatusCode.Redirect, done.StatusCode);
+        DayLog log = Assert.Single(await LogsAsync(horse));
+        Assert.Equal((new OutingMinutes(40), 2, SignGrade.NotChecked, null), (log.Done, log.Outings!.Value, log.Heat, log.Lameness));
+        Assert.Contains("Logged today: walk 40 min.", await TextAsync(browser, "/yard"), StringComparison.Ordinal);
+
+        using HttpResponseMessage none = await PostAsync(browser, "/yard", $"/yard/{horse}/checked-none");
+        Assert.Equal((SignGrade.None, false), ((await LogsAsync(horse))[1].Heat, (await LogsAsync(horse))[1].Lameness!.Value));
+        Assert.Equal(default, (await LogsAsync(horse))[1].Done);
+    }
+
+    [Fact]
+    public async Task A_post_without_the_token_of_the_page_logs_nothing()
+    {
+        (Guid horse, _) = await HorseAsync("Guarded Roan");
+        using HttpClient browser = await app.BrowserAsync(app.Trainer);
+        using HttpResponseMessage refused = await browser.PostAsync(
+            $"/yard/{horse}/done",
+            new FormUrlEncodedContent(new Dictionary<string, string> { ["command"] = Guid.NewGuid().ToString(), ["walk"] = "40" })
+        );
+
+        Assert.Equal(HttpStatusCode.BadRequest, refused.StatusCode);
+        Assert.Empty(await LogsAsync(horse));
+    }
+
+    [Fact]
+    public async Task What_cannot_be_read_is_told_beside_its_field_and_what_was_typed_stays()
+    {
+        (Guid horse, _) = await HorseAsync("Typed Bay");
+        using HttpClient browser = await app.BrowserAsync(app.Trainer);
+        string page = $"/yard/{horse}/log";
+        Assert.Contains("value=\"40\"", await TextAsync(browser, page), StringComparison.Ordinal);
+
+        using HttpResponseMessage answer = await PostAsync(
+            browser,
+            page,
+            "log",
+            ("date", "2999-01-01"),
+            ("walk", "twenty"),
+            ("trot", ""),
+            ("words", "spooked at a tractor")
+        );
+        string again = WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync());
+        Assert.Contains("\"twenty\" is no number of minutes.", again, StringComparison.Ordinal);
+        Assert.Contains("value=\"twenty\"", again, StringComparison.Ordinal);
+        Assert.Contains("spooked at a tractor</textarea>", again, StringComparison.Ordinal);
+        Assert.Empty(await LogsAsync(horse));
+
+        using HttpResponseMessage future = await PostAsync(browser, page, "log", ("date", "2999-01-01"), ("walk", "20"));
+        Assert.Contains("lies in the future", WebUtility.HtmlDecode(await future.Content.ReadAsStringAsync()), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_day_is_logged_whole_with_a_sign_and_the_sign_drops_the_permit()
+    {
+        (Guid horse, _) = await HorseAsync("Whole Dun");
+        using HttpClient browser = await app.BrowserAsync(app.Trainer);
+        string today = (await AskAsync<GetExercise, Guid, ExerciseView>(app.Vet, horse)).Practice.Today.ToString(
+            "yyyy-MM-dd",
+            System.Globalization.CultureInfo.InvariantCulture
+        );
+        using HttpResponseMessage answer = await PostAsync(
+            browser,
+            $"/yard/{horse}/log",
+            "log",
+            ("date", today),
+            ("walk", "30"),
+            ("modes", "InHand"),
+            ("surfaces", "FirmEven"),
+            ("turnout", "SmallPaddock"),
+            ("heat", "Slight"),
+            ("swelling", "None"),
+            ("lameness", "no"),
+            ("handler", "Ned")
+        );
+
+        Assert.Equal(HttpStatusCode.Redirect, answer.StatusCode);
+        DayLog log = Assert.Single(await LogsAsync(horse));
+        Assert.Equal(
+            (30, WorkModes.InHand, Surfaces.FirmEven, Turnout.SmallPaddock, SignGrade.Slight, SignGrade.NotChecked, false),
+            (log.Done.Walk, log.Modes, log.Surfaces, log.Turnout!.Value, log.Heat, log.Pain, log.Lameness!.Value)
+        );
+        string page = await TextAsync(browser, "/yard");
+        Assert.Contains(OutsidePages.ConcernOpen, page, StringComparison.Ordinal);
+        Assert.Equal(PermitState.Floor, (await AskAsync<GetExercise, Guid, ExerciseView>(app.Vet, horse)).Today.State);
+    }
+
+    [Fact]
+    public async Task An_owner_reports_a_concern_and_trainer_and_practice_see_it()
+    {
+        (Guid horse, Actor owner) = await HorseAsync("Worried Chestnut");
+        using HttpClient browser = await app.BrowserAsync(owner);
+        using HttpResponseMessage sent = await PostAsync(browser, $"/concern/{horse}", "concern", ("words", "warm, left hind"));
+        Assert.Equal(HttpStatusCode.Redirect, sent.StatusCode);
+        Assert.StartsWith(
+            "/progress",
+            sent.Headers.Location!.IsAbsoluteUri ? sent.Headers.Location.AbsolutePath : sent.Headers.Location.ToString(),
+            StringComparison.Ordinal
+        );
+
+        string own = await TextAsync(browser, "/progress");
+        Assert.Contains("Nobody of the practice has seen it yet.", own, StringComparison.Ordinal);
+        using HttpClient trainer = await app.BrowserAsync(app.Trainer);
+        string yard = await TextAsync(trainer, "/yard");
+        Assert.Contains(OutsidePages.ConcernOpen, yard, StringComparison.Ordinal);
+        // Flags on top: the first horse of the page is the one with the concern.
+        Assert.Equal(horse.ToString(), FirstHorse().Match(yard).Groups["id"].Value);
+        ConcernView concern = Assert.Single((await AskAsync<GetExercise, Guid, ExerciseView>(app.Vet, horse)).Concerns);
+        Assert.Equal("warm, left hind", concern.Line.Words!.Words);
+    }
+
+    [Fact]
+    public async Task A_horse_of_somebody_else_is_not_found_and_cannot_be_reported()
+    {
+        (Guid horse, _) = await HorseAsync("Hidden Black");
+        (_, Actor stranger) = await HorseAsync("Other Mare");
+        using HttpClient browser = await app.BrowserAsync(stranger);
+
+        using HttpResponseMessage page = await browser.GetAsync($"/concern/{horse}");
+        Assert.Equal(HttpStatusCode.NotFound, page.StatusCode);
+        using HttpResponseMessage log = await browser.GetAsync($"/yard/{horse}/log");
+        Assert.Equal(HttpStatusCode.Forbidden, log.StatusCode);
+    }
+
+    [GeneratedRegex("<form.*?</form>", RegexOptions.Singleline, 1000)]
+    private static partial Regex Form();
+
+    [GeneratedRegex("<input type=\"hidden\" name=\"(?<name>[^\"]+)\"(?: value=\"(?<value>[^\"]*)\")?", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Hidden();
+
+    [GeneratedRegex("<article[^>]*id=\"horse-(?<id>[^\"]+)\"", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex FirstHorse();
+}
