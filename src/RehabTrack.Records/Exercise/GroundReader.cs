@@ -43,7 +43,12 @@ internal static class GroundReader
                     RatePercentPer60Days = analysis.Trend.Window?.RatePercent is { } rate && double.IsFinite(rate) ? rate : null,
                     Suggested = suggestion.Move,
                     Rules = [.. suggestion.Hits.Select(hit => hit.Rule.Code)],
-                    Examinations = [.. course.Examinations.Select(examination => Guid.Parse(examination.Id))],
+                    Examinations =
+                    [
+                        .. course
+                            .Examinations.Where(examination => examination.Date <= session.Today)
+                            .Select(examination => Guid.Parse(examination.Id)),
+                    ],
                     InputHash = InputHash.Of(course, words, settings, session.Today),
                 }
             );

@@ -27,12 +27,19 @@ public sealed class LoadDemo(RecordsAccess access)
     /// <summary>The actor of the vet who founded the practice.</summary>
     /// <param name="demo">The definition.</param>
     /// <param name="files">The cases read from its import files, with the dates of the files.</param>
+    /// <param name="plans">The exercise of its horses, with the dates of the file.</param>
     /// <param name="cancellation">Gives up; goes on at the next start.</param>
     /// <exception cref="InvalidOperationException">Definition and files do not fit.</exception>
-    public async Task<Actor> RunAsync(DemoDefinition demo, IReadOnlyList<CaseFile> files, CancellationToken cancellation = default)
+    public async Task<Actor> RunAsync(
+        DemoDefinition demo,
+        IReadOnlyList<CaseFile> files,
+        IReadOnlyList<DemoPlan> plans,
+        CancellationToken cancellation = default
+    )
     {
         ArgumentNullException.ThrowIfNull(demo);
         ArgumentNullException.ThrowIfNull(files);
+        ArgumentNullException.ThrowIfNull(plans);
         Story story = await FoundAsync(demo, files, cancellation);
         if (await IsDoneAsync(story, cancellation))
         {
@@ -47,6 +54,12 @@ public sealed class LoadDemo(RecordsAccess access)
                 files.FirstOrDefault(file => file.Label == injury.Label)
                 ?? throw new InvalidOperationException($"The demo's files have no case {injury.Label}.");
             await CaseAsync(story, people[injury.ResponsibleVet], injury, Shift(file, story.ShiftDays), cancellation);
+        }
+
+        DemoExercise exercise = new((date, time) => At(demo, date, time), CommandOf, story.ShiftDays);
+        foreach (DemoPlan plan in plans)
+        {
+            await exercise.RunAsync(plan, people, cancellation);
         }
 
         await DoneAsync(story, cancellation);

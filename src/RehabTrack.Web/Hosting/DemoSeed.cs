@@ -22,6 +22,13 @@ public static class DemoSeed
         return [.. definition.Imports.SelectMany(Read)];
     }
 
+    /// <summary>The exercise of its horses.</summary>
+    public static IReadOnlyList<DemoPlan> Plans()
+    {
+        using Stream stream = Open("exercise.json");
+        return DemoPlan.Read(stream);
+    }
+
     private static IReadOnlyList<CaseFile> Read(string name)
     {
         using Stream stream = Open(name);

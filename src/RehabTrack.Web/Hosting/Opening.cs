@@ -17,7 +17,7 @@ public static class Opening
         if (options.IsDemo)
         {
             DemoDefinition demo = DemoSeed.Definition();
-            await services.GetRequiredService<LoadDemo>().RunAsync(demo, DemoSeed.Cases(demo), cancellation);
+            await services.GetRequiredService<LoadDemo>().RunAsync(demo, DemoSeed.Cases(demo), DemoSeed.Plans(), cancellation);
         }
         else
         {

@@ -1,7 +1,10 @@
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Healing;
+using RehabTrack.Rechecks.Permits;
 using RehabTrack.Records.Cases;
+using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Overview;
 using RehabTrack.Records.Rights;
@@ -26,10 +29,16 @@ public sealed class LoadDemoTests
             demo = DemoDefinition.Read(stream);
         }
 
+        IReadOnlyList<DemoPlan> plans;
+        await using (FileStream stream = File.OpenRead(Path.Combine(Files.Seed, "exercise.json")))
+        {
+            plans = DemoPlan.Read(stream);
+        }
+
         IReadOnlyList<CaseFile> files = Files.ReadSeed(demo.Imports);
-        Actor vet = await house.Get<LoadDemo>().RunAsync(demo, files);
+        Actor vet = await house.Get<LoadDemo>().RunAsync(demo, files, plans);
         int changes = await house.LookAsync(records => records.Changes.CountAsync(), vet.PracticeId);
-        Actor again = await house.Get<LoadDemo>().RunAsync(demo, files);
+        Actor again = await house.Get<LoadDemo>().RunAsync(demo, files, plans);
 
         Assert.Equal(vet, again);
         Assert.Equal(changes, await house.LookAsync(records => records.Changes.CountAsync(), vet.PracticeId));
@@ -56,6 +65,20 @@ public sealed class LoadDemoTests
         Assert.Equal(ExaminationState.Signed, quillon.Examinations[^1].State);
         Assert.Equal("Tamsin Orrel", quillon.Examinations[^1].SignedBy);
         Assert.Equal(quillon.Examinations[^1].Date, PracticeTime.DateOf(quillon.Examinations[^1].SignedAt!.Value, "Europe/London"));
+        Dictionary<string, Permit> permits = [];
+        foreach (HorseRow horse in horses.Rows)
+        {
+            ExerciseView exercise = (await house.Get<GetExercise>().ExecuteAsync(vet, horse.Id)).Value;
+            permits.Add(horse.Name, exercise.Today);
+            Assert.All(exercise.Decisions, decision => Assert.NotNull(decision.Release));
+        }
+
+        Assert.Equal(
+            [PermitState.Live, PermitState.Held, PermitState.Held, PermitState.Stopped, PermitState.NothingSigned],
+            new[] { "Quillon", "Tansy Fathom", "Old Saltmarsh", "Pepperwick", "Ironbell" }.Select(name => permits[name].State)
+        );
+        Assert.Equal(new OutingMinutes(20, 25, 2), permits["Quillon"].Work.Outing);
+        Assert.Equal((20, 0), (permits["Tansy Fathom"].Work.Outing.Walk, permits["Tansy Fathom"].Work.Outing.Trot));
         IReadOnlyList<Actor> doors = await house.Get<SignInDoor>().ListAsync();
         Assert.Equal(Role.Vet, doors[0].Role);
         Assert.Superset(

@@ -11,6 +11,6 @@ public sealed class DemoPracticeAtHand : KeptPractice
     protected override Task<Actor> FoundAsync(IServiceProvider services)
     {
         DemoDefinition demo = DemoSeed.Definition();
-        return services.GetRequiredService<LoadDemo>().RunAsync(demo, DemoSeed.Cases(demo));
+        return services.GetRequiredService<LoadDemo>().RunAsync(demo, DemoSeed.Cases(demo), DemoSeed.Plans());
     }
 }
