@@ -81,7 +81,7 @@ public static class PermitSentences
             Figures.Date(reason.Since, null, culture),
             Figures.Date(reason.Until, null, culture),
             Figures.Days(reason.Days, null, culture),
-            reason.Step,
+            reason.Step is { } step ? Names.AsTitle(step, culture) : null,
             reason.Week
         );
     }
