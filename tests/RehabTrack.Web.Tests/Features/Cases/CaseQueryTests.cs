@@ -80,4 +80,16 @@ public sealed class CaseQueryTests
         Assert.Null(Rung.Find(analysis, course, Read("?date=2026-03-13")));
         Assert.Equal(rung, Rung.Find(analysis, course, Rung.Choose(new CaseQuery(), course, rung.Step.Place.Key)));
     }
+
+    [Fact]
+    public void A_place_told_by_a_zone_is_named_by_it_in_the_address()
+    {
+        CaseQuery query = new() { Date = new DateOnly(2026, 3, 4), Zone = "2B" };
+        string address = query.AddressOf(Guid.Empty);
+
+        Assert.Contains("zone=2B", address, StringComparison.Ordinal);
+        Assert.DoesNotContain("level=", address, StringComparison.Ordinal);
+        Assert.Equal("2B", CaseQuery.Parse(name => name == "zone" ? "2B" : null).Zone);
+        Assert.Null(query.WithoutRung().Zone);
+    }
 }
