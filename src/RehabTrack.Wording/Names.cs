@@ -72,6 +72,10 @@ public static class Names
 
     public static string Of(SignGrade grade, CultureInfo? culture = null) => Text(nameof(SignGrade), grade, culture);
 
+    public static string Of(AdherenceStanding standing, CultureInfo? culture = null) => Text(nameof(AdherenceStanding), standing, culture);
+
+    public static string Of(OverKind kind, CultureInfo? culture = null) => Text(nameof(OverKind), kind, culture);
+
     public static string Of(PermitState state, CultureInfo? culture = null) => Text(nameof(PermitState), state, culture);
 
     /// <summary>The verdict as pages say it: "no progress" for stalled, because to horse people a stall is a box.</summary>

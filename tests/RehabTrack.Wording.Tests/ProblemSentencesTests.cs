@@ -31,7 +31,13 @@ public sealed partial class ProblemSentencesTests
 
             return
             [
-                .. new[] { "RehabTrack.Exchange", "RehabTrack.Rechecks/Exams", "RehabTrack.Rechecks/Exercise" }
+                .. new[]
+                {
+                    "RehabTrack.Exchange",
+                    "RehabTrack.Rechecks/Exams",
+                    "RehabTrack.Rechecks/Exercise",
+                    "RehabTrack.Rechecks/Permits",
+                }
                     .SelectMany(room =>
                         Directory.EnumerateFiles(Path.Combine(folder.FullName, "src", room), "*.cs", SearchOption.AllDirectories)
                     )

@@ -110,7 +110,7 @@ internal sealed class PermitDays
     {
         if (signed is not DecisionSigned { Decision.Kind: DecisionKind.Hold })
         {
-            _cap = null;
+            (_cap, _place) = (null, _line.Place);
         }
 
         _signedOrder = signed.Order;

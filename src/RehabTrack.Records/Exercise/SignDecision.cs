@@ -40,9 +40,9 @@ public sealed class SignDecision(RecordsAccess access) : Command<SignDecisionInp
         {
             checks.Add(new Problem("plan", "no-signed-plan"));
         }
-        else if (decision.Kind is DecisionKind.Advance or DecisionKind.StepBack)
+        else
         {
-            SignatureRules.Place(checks, plan, decision.Place);
+            checks.AddRange(DecisionRules.Check(decision, plan));
         }
 
         if (decision.Kind is DecisionKind.Advance or DecisionKind.StepBack or DecisionKind.Hold)

@@ -184,6 +184,7 @@ public sealed class RandomHistories(Random random)
                     {
                         Order = 0,
                         RecordedOn = Story.Day(day),
+                        IsImported = Chance(0.1),
                         CaseId = id,
                         Date = Story.Day(day - (Chance(0.2) ? random.Next(0, 10) : 0)),
                     }
@@ -326,7 +327,11 @@ public sealed class RandomHistories(Random random)
 
     private PlanPlace Place() => new(random.Next(Chance(0.03) ? -1 : 0, 4), Chance(0.6) ? 0 : random.Next(Chance(0.03) ? -1 : 0, 30));
 
-    private int Day() => random.Next(0, LastDay);
+    /// <summary>A day; now and then one on which something happened already.</summary>
+    private int Day() =>
+        _entries.Count > 0 && Chance(0.15)
+            ? Math.Max(0, _entries[random.Next(_entries.Count)].Recorded - Story.Day0.DayNumber)
+            : random.Next(0, LastDay);
 
     private DateOnly? Until(int day) => Chance(0.75) ? Story.Day(day + random.Next(-1, 25)) : null;
 

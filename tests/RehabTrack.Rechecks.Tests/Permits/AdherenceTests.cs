@@ -1,0 +1,123 @@
+using RehabTrack.Rechecks.Exercise;
+using RehabTrack.Rechecks.Permits;
+using RehabTrack.Simulation.Permits;
+
+namespace RehabTrack.Rechecks.Tests.Permits;
+
+public sealed class AdherenceTests
+{
+    /// <summary>A Monday.</summary>
+    private static readonly DateOnly Monday = Story.Day0;
+
+    private static readonly Work Permit = Plans.Walk(20, 5) with { DaysAWeek = 5, Circles = Circles.Large, Turnout = Turnout.SmallPaddock };
+
+    private static DayLog Log(int day, int walk, int trot = 0) =>
+        new()
+        {
+            Date = Monday.AddDays(day),
+            Done = new OutingMinutes(walk, trot),
+            Modes = WorkModes.InHand,
+            Surfaces = Surfaces.FirmEven,
+        };
+
+    private static DayAdherence Day(params DayLog[] logs) => AdherenceReader.Of(Monday, logs, Permit);
+
+    private static WeekAdherence Week(Work permit, params DayLog[] logs) =>
+        Assert.Single(
+            AdherenceReader.ByWeek(logs, Enumerable.Range(0, 7).ToDictionary(Monday.AddDays, _ => permit), Monday, Monday.AddDays(6))
+        );
+
+    [Theory]
+    [InlineData(20, 5, AdherenceStanding.Within)]
+    [InlineData(20, 0, AdherenceStanding.Within)]
+    [InlineData(19, 0, AdherenceStanding.Under)]
+    [InlineData(0, 0, AdherenceStanding.Under)]
+    [InlineData(21, 0, AdherenceStanding.Over)]
+    [InlineData(0, 6, AdherenceStanding.Over)]
+    public void A_day_stands_by_its_minutes_gait_by_gait(int walk, int trot, AdherenceStanding standing) =>
+        Assert.Equal(standing, Day(Log(0, walk, trot)).Standing);
+
+    [Fact]
+    public void Trot_beyond_the_permit_is_not_made_up_for_by_less_walk()
+    {
+        DayAdherence day = Day(Log(0, 5, 12));
+
+        Assert.Equal(new OutingMinutes(0, 7), day.Beyond);
+        Assert.Equal([OverKind.Minutes], day.Over);
+    }
+
+    [Fact]
+    public void Several_logs_of_a_day_add_up()
+    {
+        DayAdherence day = Day(Log(0, 10), Log(0, 15));
+
+        Assert.Equal(new OutingMinutes(25), day.Done);
+        Assert.Equal([OverKind.Minutes, OverKind.Outings], day.Over);
+    }
+
+    [Fact]
+    public void How_and_where_can_be_over_within_the_minutes()
+    {
+        Assert.Equal([OverKind.Mode], Day(Log(0, 20, 5) with { Modes = WorkModes.Ridden }).Over);
+        Assert.Equal([OverKind.Circles], Day(Log(0, 20, 5) with { Circles = Circles.Any }).Over);
+        Assert.Equal([OverKind.Surface], Day(Log(0, 20, 5) with { Surfaces = Surfaces.Soft }).Over);
+        Assert.Equal([OverKind.Turnout], Day(Log(0, 20, 5) with { Turnout = Turnout.Field }).Over);
+        Assert.Equal([OverKind.Outings], Day(Log(0, 20, 5) with { Outings = 2 }).Over);
+        Assert.Equal([], Day(Log(0, 20, 5) with { Circles = Circles.Large, Turnout = Turnout.SmallPaddock, Outings = 1 }).Over);
+    }
+
+    [Fact]
+    public void Work_on_a_day_without_permitted_work_is_over()
+    {
+        DayAdherence day = AdherenceReader.Of(Monday, [Log(0, 5)], Work.None);
+
+        Assert.Equal(AdherenceStanding.Over, day.Standing);
+        Assert.Equal([OverKind.Minutes, OverKind.Outings, OverKind.Mode, OverKind.Surface], day.Over);
+    }
+
+    [Fact]
+    public void A_day_in_the_box_with_nothing_permitted_is_as_permitted() =>
+        Assert.Equal(AdherenceStanding.Within, AdherenceReader.Of(Monday, [Log(0, 0) with { Modes = WorkModes.None }], Work.None).Standing);
+
+    [Fact]
+    public void No_log_and_no_permit_are_told_apart()
+    {
+        Assert.Equal(AdherenceStanding.NoLog, Day().Standing);
+        Assert.Equal(AdherenceStanding.NoPermit, AdherenceReader.Of(Monday, [Log(0, 90)], null).Standing);
+        Assert.Null(AdherenceReader.Of(Monday, [Log(0, 90)], null).Permitted);
+    }
+
+    [Fact]
+    public void A_week_counts_the_days_that_were_permitted()
+    {
+        WeekAdherence five = Week(Permit, [.. Enumerable.Range(0, 5).Select(day => Log(day, 20, 5))]);
+        WeekAdherence six = Week(Permit, [.. Enumerable.Range(0, 6).Select(day => Log(day, 20, 5))]);
+        WeekAdherence three = Week(Permit, [.. Enumerable.Range(0, 3).Select(day => Log(day, 20, 5))]);
+
+        Assert.Equal((AdherenceStanding.Within, 125, 125), (five.Standing, five.PermittedMinutes, five.Done.Total));
+        Assert.Equal(AdherenceStanding.Over, six.Standing);
+        Assert.Equal([OverKind.Days], six.Over);
+        Assert.Equal(AdherenceStanding.Under, three.Standing);
+        Assert.Equal(AdherenceStanding.NoLog, Week(Permit).Standing);
+    }
+
+    [Fact]
+    public void One_day_over_makes_the_week_over_even_when_the_sum_is_less() =>
+        Assert.Equal(AdherenceStanding.Over, Week(Permit, Log(2, 20, 15)).Standing);
+
+    [Fact]
+    public void Weeks_begin_on_a_monday_and_each_day_is_held_against_its_own_permit()
+    {
+        Dictionary<DateOnly, Work> permits = new() { [Monday.AddDays(6)] = Plans.Walk(10), [Monday.AddDays(7)] = Plans.Walk(30) };
+
+        IReadOnlyList<WeekAdherence> weeks = AdherenceReader.ByWeek(
+            [Log(6, 30), Log(7, 30)],
+            permits,
+            Monday.AddDays(6),
+            Monday.AddDays(7)
+        );
+
+        Assert.Equal([Monday.AddDays(6), Monday.AddDays(7)], weeks.Select(week => week.From));
+        Assert.Equal([AdherenceStanding.Over, AdherenceStanding.Within], weeks.Select(week => week.Standing));
+    }
+}
