@@ -4,6 +4,7 @@ using MudBlazor.Services;
 using RehabTrack.Records.Sqlite;
 using RehabTrack.Records.Start;
 using RehabTrack.Web.Account;
+using RehabTrack.Web.Features.Board;
 using RehabTrack.Web.Features.Horses;
 using RehabTrack.Web.Features.Import;
 using RehabTrack.Web.Jobs;
@@ -112,6 +113,7 @@ public static class WebHost
         app.MapSignIn();
         app.MapPhotos();
         app.MapImports();
+        app.MapCalendars();
         app.MapYard();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = "'none'");
     }
