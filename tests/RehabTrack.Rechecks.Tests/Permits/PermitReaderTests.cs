@@ -668,4 +668,29 @@ public sealed class PermitReaderTests
     [Fact]
     public void A_print_without_logs_is_void_when_the_horse_would_count_as_away() =>
         Assert.Equal(Story.Day(14), Story.Of(Plan).LogsEach(0, 0).On(3).VoidAfter);
+
+    // docs/methods/permit.md, the example.
+    [Theory]
+    [InlineData(0, 10, PermitState.Live)]
+    [InlineData(7, 15, PermitState.Live)]
+    [InlineData(10, 0, PermitState.Paused)]
+    [InlineData(14, 15, PermitState.Live)]
+    [InlineData(18, 20, PermitState.Live)]
+    [InlineData(20, 0, PermitState.Floor)]
+    [InlineData(22, 20, PermitState.Held)]
+    [InlineData(42, 20, PermitState.Held)]
+    [InlineData(57, 0, PermitState.Lapsed)]
+    [InlineData(58, 20, PermitState.Live)]
+    public void A_course_as_the_page_tells_it(int day, int walk, PermitState state)
+    {
+        Permit permit = Logged()
+            .Pauses(10, 13)
+            .Logs(20, heat: SignGrade.Slight)
+            .Decides(DecisionKind.Hold, 22, recheck: 42)
+            .Examines(58)
+            .Decides(DecisionKind.StepBack, 58, new PlanPlace(0, 14))
+            .On(day);
+
+        Assert.Equal((new OutingMinutes(walk), state), (permit.Work.Outing, permit.State));
+    }
 }
