@@ -14,6 +14,8 @@ public static class PageList
         new("start", Vet, visit => visit.OpenAsync("/")),
         new("horses", Vet, visit => visit.OpenAsync("/horses")),
         new("horse", Vet, visit => DemoPages.OpenHorseAsync(visit, "Quillon")),
+        new("plan", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Tansy Fathom", "/plan")),
+        new("plan-write", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Tansy Fathom", "/plan/write")),
         new("horse-new", Vet, visit => visit.OpenAsync("/horses/new")),
         new("horse-edit", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Quillon", "/edit")),
         new("case-new", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Quillon", "/cases/new")),

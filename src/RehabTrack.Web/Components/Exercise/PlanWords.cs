@@ -1,0 +1,98 @@
+using System.Globalization;
+using RehabTrack.Rechecks.Exercise;
+using RehabTrack.Wording;
+
+namespace RehabTrack.Web.Components.Exercise;
+
+/// <summary>The rows of a plan in words.</summary>
+public static class PlanWords
+{
+    /// <summary>The modes, least first.</summary>
+    public static IReadOnlyList<WorkModes> Modes { get; } = [.. Enum.GetValues<WorkModes>().Where(mode => mode != WorkModes.None)];
+
+    /// <summary>The grounds.</summary>
+    public static IReadOnlyList<Surfaces> Grounds { get; } = [.. Enum.GetValues<Surfaces>().Where(surface => surface != Surfaces.None)];
+
+    /// <summary>The step with its number, as "2. first trot".</summary>
+    public static string Step(PlanVersion plan, int index)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        string name = plan.Steps[index].Name;
+        return string.Format(
+            TextCulture.Default,
+            ExerciseTexts.NumberedStep,
+            Text(index + 1),
+            string.IsNullOrWhiteSpace(name) ? ExerciseTexts.NoName : name
+        );
+    }
+
+    /// <summary>A gait's rule, as "10 min, +5 a week to 40 min"; null when not filled.</summary>
+    public static string? Rule(GaitRule? rule) =>
+        rule switch
+        {
+            null => null,
+            { GrowthPerWeek: > 0, Ceiling: { } most } => Filled(ExerciseTexts.Rising, rule.Start, rule.GrowthPerWeek, most),
+            { GrowthPerWeek: > 0 } => Filled(ExerciseTexts.RisingOpen, rule.Start, rule.GrowthPerWeek),
+            _ => Filled(ExerciseTexts.Fixed, rule.Start),
+        };
+
+    /// <summary>The gaits of a step that are more than 0, in one line: "walk 10 min, +5 a week to 40 min · trot 5 min".</summary>
+    public static string Gaits(PlanStep step)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        string[] told =
+        [
+            .. PlanRows
+                .Gaits.Where(gait => step.Of(gait) is not { Start: 0, GrowthPerWeek: 0 })
+                .Select(gait => $"{Names.Of(gait)} {Rule(step.Of(gait)) ?? ExerciseTexts.NotFilled}"),
+        ];
+        return told.Length == 0 ? PermitSentences.Outing(default) : string.Join(" · ", told);
+    }
+
+    /// <summary>How often, as "twice a day, 6 days a week"; null when not filled.</summary>
+    public static string? HowOften(PlanStep step)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        return step is { OutingsADay: { } outings, DaysAWeek: { } days }
+            ? string.Format(TextCulture.Default, ExerciseTexts.Often, Text(outings), Text(days))
+            : null;
+    }
+
+    /// <summary>A set of modes, as "in hand, ridden"; null when empty.</summary>
+    public static string? Of(WorkModes modes) => Joined(Modes.Where(mode => modes.HasFlag(mode)).Select(mode => Names.Of(mode)));
+
+    /// <summary>A set of grounds; null when empty.</summary>
+    public static string? Of(Surfaces surfaces) =>
+        Joined(Grounds.Where(surface => surfaces.HasFlag(surface)).Select(surface => Names.Of(surface)));
+
+    /// <summary>The caps in a sentence; null without any.</summary>
+    public static string? Caps(PlanCaps caps)
+    {
+        ArgumentNullException.ThrowIfNull(caps);
+        (string Text, int? Cap)[] all =
+        [
+            (ExerciseTexts.CapOuting, caps.OutingMinutes),
+            (ExerciseTexts.CapDay, caps.DayMinutes),
+            (ExerciseTexts.CapWeek, caps.WeekMinutes),
+        ];
+        return Joined(all.Where(one => one.Cap is not null).Select(one => Filled(one.Text, one.Cap!.Value))) is { } told
+            ? string.Format(TextCulture.Default, ExerciseTexts.Caps, told)
+            : null;
+    }
+
+    /// <summary>Work in one line: outing, how often, how and where.</summary>
+    public static string Line(Work work)
+    {
+        ArgumentNullException.ThrowIfNull(work);
+        return work.HasOuting
+            ? $"{PermitSentences.Outing(work.Outing)}; {PermitSentences.HowOften(work)}; {PermitSentences.HowAndWhere(work)}"
+            : PermitSentences.Outing(default);
+    }
+
+    private static string? Joined(IEnumerable<string> parts) => string.Join(", ", parts) is { Length: > 0 } told ? told : null;
+
+    private static string Filled(string text, params ReadOnlySpan<int> numbers) =>
+        string.Format(TextCulture.Default, text, [.. numbers.ToArray().Select(Text)]);
+
+    private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
+}
