@@ -6,6 +6,14 @@ namespace RehabTrack.Browser.Tests.EveryPage;
 /// <summary>The way to the pages of a horse: by its name, as a person goes.</summary>
 internal static class DemoPages
 {
+    /// <summary>The recheck board with the form that books the first horse.</summary>
+    public static async Task OpenBoardAsync(Visit visit)
+    {
+        await visit.OpenAsync("/rechecks");
+        await visit.Page.GetByRole(AriaRole.Link, new() { NameRegex = new("^(Book|Move) ") }).First.ClickAsync();
+        await visit.Page.Locator("form #date").WaitForAsync();
+    }
+
     public static async Task OpenHorseAsync(Visit visit, string name)
     {
         await visit.OpenAsync("/horses");
