@@ -20,6 +20,7 @@ internal sealed class PermitDays
     private readonly HashSet<long> _lifted = [];
     private DateOnly _day;
     private PlanPlace _place;
+    private int _placings;
     private Work? _cap;
     private DateOnly _contact;
     private int _daysOut;
@@ -90,19 +91,33 @@ internal sealed class PermitDays
             _place = PlanRows.Next(_line.Plan!, _place);
         }
 
-        int placings = _line.Placings;
         bool wasAlive = _line.IsAlive;
-        _line.Sign(_day, Lift, () => _cap = SignedRow());
-        if (_line.Placings > placings)
+        _line.Sign(_day, Lift, KeepBelow);
+        if (TakePlace() && !wasAlive)
         {
-            _place = _line.Place;
-            if (!wasAlive)
-            {
-                Forget();
-            }
+            Forget();
         }
 
         _hasCounted = _line.IsAlive && Counts();
+    }
+
+    /// <summary>A plan that is no advance permits at most what the one before it did, be that one of the same day.</summary>
+    private void KeepBelow()
+    {
+        TakePlace();
+        _cap = SignedRow();
+    }
+
+    /// <summary>Stands where a signature placed the horse since this was last asked, if one did.</summary>
+    private bool TakePlace()
+    {
+        if (_placings == _line.Placings)
+        {
+            return false;
+        }
+
+        (_placings, _place) = (_line.Placings, _line.Place);
+        return true;
     }
 
     /// <summary>A vet's signature that counts in full lifts what was recorded before it.</summary>
@@ -110,7 +125,7 @@ internal sealed class PermitDays
     {
         if (signed is not DecisionSigned { Decision.Kind: DecisionKind.Hold })
         {
-            (_cap, _place) = (null, _line.Place);
+            _cap = null;
         }
 
         _signedOrder = signed.Order;

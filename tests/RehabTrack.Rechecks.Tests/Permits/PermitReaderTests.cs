@@ -645,6 +645,17 @@ public sealed class PermitReaderTests
         Assert.Equal(PermitState.Floor, Story.Of(plan).On(30).State);
     }
 
+    [Fact]
+    public void Of_two_plans_of_one_day_that_are_no_advance_the_second_is_held_below_the_first_where_that_one_placed_the_horse()
+    {
+        PlanVersion two = Plan with { Id = "two", Number = 2, Steps = [Plans.Step("short", 7, new GaitRule(3), 0), Plan.Steps[0]] };
+        PlanVersion three = Plan with { Id = "three", Number = 3, Steps = [Plans.Step("walk", 60, new GaitRule(40), 0)] };
+        Story story = Logged().Signs(two, 20, new PlanPlace(1, 7), isAdvance: false).Signs(three, 20, isAdvance: false);
+
+        // The second plan's row of its day 7 is 15; its first step, where nobody placed the horse, has no say.
+        Assert.Equal(new OutingMinutes(15), Outing(story, 20));
+    }
+
     // Print.
 
     [Theory]

@@ -34,6 +34,13 @@ public sealed class PermitTrialTests
     [Fact]
     public void No_made_up_history_breaks_a_rule_or_differs_from_the_model() => Assert.Equal([], PermitTrials.Run(1_000_000, 250));
 
+    // Seeds of the long run that broke an earlier version: two plans signed on one day, neither as an advance.
+    [Theory]
+    [InlineData(20135)]
+    [InlineData(20363)]
+    [InlineData(28190)]
+    public void A_history_that_once_broke_it_does_no_more(int seed) => Assert.Null(PermitTrials.Try(seed));
+
     [Fact]
     public void The_histories_reach_every_state_and_nearly_every_reason()
     {
