@@ -6,7 +6,9 @@ using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Findings;
 using RehabTrack.Rechecks.Linking;
 using RehabTrack.Records.Cases;
+using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Rights;
+using RehabTrack.Web.Components.Pictures;
 using RehabTrack.Wording;
 
 namespace RehabTrack.Web.Features.Cases;
@@ -18,6 +20,7 @@ public sealed partial class CaseSheet
     private CaseCourse? _course;
     private CaseAnalysis? _analysis;
     private Actor? _actor;
+    private ExerciseUnder? _exercise;
     private Rung? _rung;
     private CaseQuery _query = new();
     private DateOnly? _analysedFor;
@@ -66,6 +69,9 @@ public sealed partial class CaseSheet
 
     [Inject]
     private GetCase GetCase { get; set; } = default!;
+
+    [Inject]
+    private GetExercise GetExercise { get; set; } = default!;
 
     [Inject]
     private IDialogService Dialogs { get; set; } = default!;
@@ -129,6 +135,7 @@ public sealed partial class CaseSheet
         _loads++;
         if (_case is not null)
         {
+            _exercise = (await AskAsync(GetExercise, _case.Horse.Id)).ValueOrDefault is { } view ? ExerciseUnder.Of(view) : null;
             Look();
         }
     }
