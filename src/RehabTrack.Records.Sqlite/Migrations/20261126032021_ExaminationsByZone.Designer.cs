@@ -976,7 +976,7 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.Property<Guid>("FirstExaminationId")
                         .HasColumnType("TEXT");
 
-                    b.Property<double?>("FirstLevelCm")
+                    b.Property<double>("FirstLevelCm")
                         .HasColumnType("REAL");
 
                     b.Property<string>("FirstPath")
@@ -1008,7 +1008,7 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.Property<Guid>("SecondExaminationId")
                         .HasColumnType("TEXT");
 
-                    b.Property<double?>("SecondLevelCm")
+                    b.Property<double>("SecondLevelCm")
                         .HasColumnType("REAL");
 
                     b.Property<string>("SecondPath")

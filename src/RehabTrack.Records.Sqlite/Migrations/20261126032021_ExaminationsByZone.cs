@@ -23,22 +23,6 @@ namespace RehabTrack.Records.Sqlite.Migrations
                 maxLength: 64,
                 nullable: true);
 
-            migrationBuilder.AlterColumn<double>(
-                name: "SecondLevelCm",
-                table: "LinkWord",
-                type: "REAL",
-                nullable: true,
-                oldClrType: typeof(double),
-                oldType: "REAL");
-
-            migrationBuilder.AlterColumn<double>(
-                name: "FirstLevelCm",
-                table: "LinkWord",
-                type: "REAL",
-                nullable: true,
-                oldClrType: typeof(double),
-                oldType: "REAL");
-
             migrationBuilder.AddColumn<string>(
                 name: "FirstZone",
                 table: "LinkWord",
@@ -92,25 +76,6 @@ namespace RehabTrack.Records.Sqlite.Migrations
                 name: "ZoneLengthCm",
                 table: "Case");
 
-            migrationBuilder.AlterColumn<double>(
-                name: "SecondLevelCm",
-                table: "LinkWord",
-                type: "REAL",
-                nullable: false,
-                defaultValue: 0.0,
-                oldClrType: typeof(double),
-                oldType: "REAL",
-                oldNullable: true);
-
-            migrationBuilder.AlterColumn<double>(
-                name: "FirstLevelCm",
-                table: "LinkWord",
-                type: "REAL",
-                nullable: false,
-                defaultValue: 0.0,
-                oldClrType: typeof(double),
-                oldType: "REAL",
-                oldNullable: true);
         }
     }
 }

@@ -19,7 +19,7 @@ public sealed class KeptDatabaseTests
 {
     private const string MakeVariable = "REHABTRACK_MAKE_DATABASE";
 
-    public static TheoryData<string> Names => ["issue-a"];
+    public static TheoryData<string> Names => ["issue-a", "issue-b"];
 
     private static string Folder => Path.Combine(Path.GetDirectoryName(Files.Seed)!, "tests", "RehabTrack.Records.Tests", "Databases");
 
