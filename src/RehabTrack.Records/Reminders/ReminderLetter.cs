@@ -18,6 +18,9 @@ public sealed record ReminderLetter
     /// <summary>The practice's telephone; null when not given.</summary>
     public required string? PracticePhone { get; init; }
 
+    /// <summary>The practice's time zone.</summary>
+    public required string TimeZone { get; init; }
+
     /// <summary>The last examination signed here; null when there is none.</summary>
     public required DateOnly? LastSigned { get; init; }
 

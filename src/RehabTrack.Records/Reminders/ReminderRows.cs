@@ -60,6 +60,7 @@ internal static class ReminderRows
             HorseName = horse,
             PracticeName = session.Practice.Name,
             PracticePhone = session.Practice.Phone,
+            TimeZone = session.Practice.TimeZone,
             LastSigned = lastSigned,
             Due = due,
             BookedOn = open?.Date,

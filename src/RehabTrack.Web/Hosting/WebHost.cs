@@ -7,6 +7,7 @@ using RehabTrack.Web.Account;
 using RehabTrack.Web.Features.Board;
 using RehabTrack.Web.Features.Horses;
 using RehabTrack.Web.Features.Import;
+using RehabTrack.Web.Features.Reminders;
 using RehabTrack.Web.Jobs;
 using RehabTrack.Web.Shared.Yard;
 using RehabTrack.Web.Shell;
@@ -32,6 +33,7 @@ public static class WebHost
         builder.WebHost.UseUrls([.. LoopbackAddresses.Choose(builder.Configuration)]);
         // "dotnet run" serves the files of the source folder whatever the environment is called.
         builder.WebHost.UseStaticWebAssets();
+        builder.Services.AddSingleton(MailSettings.Read(builder.Configuration));
         Configure(builder.Services, new AppMode(options.IsDemo, options.DataFolder));
         Logging(builder.Logging);
         WebApplication app = builder.Build();
@@ -62,6 +64,7 @@ public static class WebHost
         });
         services.AddRecords();
         services.AddSqliteRecords(mode.DataFolder);
+        services.AddSingleton<ReminderMail>();
         services.AddHostedService<SummaryRenewalJob>();
     }
 

@@ -14,6 +14,14 @@ internal static class DemoPages
         await visit.Page.Locator("form #date").WaitForAsync();
     }
 
+    /// <summary>The reminder of the first horse of the board.</summary>
+    public static async Task OpenReminderAsync(Visit visit)
+    {
+        await visit.OpenAsync("/rechecks");
+        await visit.Page.Locator("a[href$='/reminder']").First.ClickAsync();
+        await visit.Page.Locator(".reminder-letter").WaitForAsync();
+    }
+
     public static async Task OpenHorseAsync(Visit visit, string name)
     {
         await visit.OpenAsync("/horses");

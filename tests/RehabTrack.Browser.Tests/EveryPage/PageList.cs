@@ -13,6 +13,7 @@ public static class PageList
         new("sign-in", null, visit => visit.OpenStaticAsync("/sign-in")),
         new("start", Vet, visit => visit.OpenAsync("/")),
         new("rechecks", Vet, DemoPages.OpenBoardAsync),
+        new("reminder", Vet, DemoPages.OpenReminderAsync),
         new("recheck-settings", Vet, visit => visit.OpenAsync("/rechecks/settings")),
         new("horses", Vet, visit => visit.OpenAsync("/horses")),
         new("horse", Vet, visit => DemoPages.OpenHorseAsync(visit, "Quillon")),
