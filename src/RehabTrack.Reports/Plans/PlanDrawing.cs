@@ -77,7 +77,7 @@ public sealed class PlanDrawing
 
         Unfilled(scenery, Across, bottom);
         Gates(scenery, Across, top, bottom);
-        Today(scenery, Across, top, bottom);
+        Today(scenery, Across, left, top, bottom);
         double below = Axis(scenery, Across, bottom, left, right);
         (XElement legend, double height) = Legend(below);
         XElement root = Svg.Root(_width, height, false, Drawings.PlanTitle, description, _options.IdPrefix);
@@ -223,7 +223,7 @@ public sealed class PlanDrawing
         }
     }
 
-    private void Today(XElement scenery, Func<double, double> across, double top, double bottom)
+    private void Today(XElement scenery, Func<double, double> across, double left, double top, double bottom)
     {
         if (_options.Today is not { } place || _weeks.LastOrDefault(week => week.Place <= place) is not { } week)
         {
@@ -232,7 +232,7 @@ public sealed class PlanDrawing
 
         double x = across(week.FirstDay + Math.Min(week.Days - 1, place.Days - week.Place.Days) + 0.5);
         double half = Svg.WidthOf(Drawings.PlanToday, _size) / 2;
-        double middle = Math.Clamp(x, half + 2, _width - half - 2);
+        double middle = Math.Clamp(x, left + half + 2, _width - half - 2);
         scenery.Add(
             Svg.Line(x, top + _size - 2, x, bottom, Palette.Accent, 2, "1 3").With(("class", "today"), ("stroke-linecap", "round")),
             Svg.Text(middle, top + _size - 6, Drawings.PlanToday, _size, Palette.Accent, "middle", 600, halo: true)

@@ -19,6 +19,7 @@ public static class PageList
         new("horse", Vet, visit => DemoPages.OpenHorseAsync(visit, "Quillon")),
         new("plan", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Tansy Fathom", "/plan")),
         new("plan-write", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Tansy Fathom", "/plan/write")),
+        new("decision", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Tansy Fathom", "/decision")),
         new("horse-new", Vet, visit => visit.OpenAsync("/horses/new")),
         new("horse-edit", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Quillon", "/edit")),
         new("case-new", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Quillon", "/cases/new")),

@@ -5,10 +5,11 @@ using RehabTrack.Wording;
 
 namespace RehabTrack.Web.Components.Exercise;
 
-/// <summary>The permit of a horse without and with one more signature, over four weeks from the day on which it counts.</summary>
+/// <summary>The permit of a horse without and with one more signature, from the day on which it counts.</summary>
 public sealed class PermitComparison
 {
-    private const int Days = 4 * PlanRows.DaysOfWeek;
+    private const int Shown = 4 * PlanRows.DaysOfWeek;
+    private const int Tried = 12 * PlanRows.DaysOfWeek;
 
     private PermitComparison(DateOnly from, IReadOnlyList<Permit> before, IReadOnlyList<Permit> after, IReadOnlyList<PermitReason> lacks)
     {
@@ -30,8 +31,13 @@ public sealed class PermitComparison
     /// <summary>What keeps the signature from counting in full; with one it only lowers.</summary>
     public IReadOnlyList<PermitReason> Lacks { get; }
 
-    /// <summary>Whether any component is higher on any of the days.</summary>
-    public bool IsIncrease => Before.Zip(After).Any(day => !day.Second.Work.IsWithin(day.First.Work));
+    /// <summary>Whether the same signature tried otherwise permits something else on any day of twelve weeks.</summary>
+    /// <param name="other">The other trial, from the same day.</param>
+    public bool DiffersFrom(PermitComparison other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return After.Zip(other.After).Any(day => day.First.Work != day.Second.Work);
+    }
 
     /// <summary>Tries a signature on all that happened.</summary>
     /// <param name="history">All that happened.</param>
@@ -41,7 +47,7 @@ public sealed class PermitComparison
     {
         ArgumentNullException.ThrowIfNull(history);
         ArgumentNullException.ThrowIfNull(signature);
-        DateOnly to = from.AddDays(Days - 1);
+        DateOnly to = from.AddDays(Tried - 1);
         PermitEntry signed = signature with { Order = history.Entries.Select(entry => entry.Order).DefaultIfEmpty(0).Max() + 1 };
         PermitHistory logged = new([.. history.Entries, .. LogsTo(to, signed)]);
         return new PermitComparison(
@@ -94,7 +100,7 @@ public sealed class PermitComparison
         get
         {
             List<PermitRun> runs = [];
-            foreach ((Permit before, Permit after) in Before.Zip(After))
+            foreach ((Permit before, Permit after) in Before.Zip(After).Take(Shown))
             {
                 if (runs.Count > 0 && runs[^1].Before == before.Work && runs[^1].After == after.Work)
                 {

@@ -1,12 +1,11 @@
-using System.Globalization;
 using RehabTrack.Rechecks.Suggestions;
+using RehabTrack.Web.Components.Suggestions;
 
 namespace RehabTrack.Web.Features.Cases;
 
 /// <summary>The step asked about and what a visit found, as one word of the address: "trot.sound-yes.wave-2026-03-14".</summary>
 public sealed record VisitQuery
 {
-    private const string DateFormat = "yyyy-MM-dd";
     private static readonly (string Word, AskedStep Step)[] Steps =
     [
         ("more", AskedStep.More),
@@ -31,7 +30,7 @@ public sealed record VisitQuery
         DateOnly? Date(string name) =>
             words
                 .Where(word => word.StartsWith($"{name}-", StringComparison.Ordinal))
-                .Select(word => DateOf(word[(name.Length + 1)..]))
+                .Select(word => DayText.Read(word[(name.Length + 1)..]))
                 .FirstOrDefault(date => date is not null);
         return new VisitQuery
         {
@@ -74,15 +73,6 @@ public sealed record VisitQuery
         }
     }
 
-    /// <summary>A date as the address and the fields write it; null when it is none.</summary>
-    public static DateOnly? DateOf(string? text) =>
-        DateOnly.TryParseExact(text?.Trim(), DateFormat, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date)
-            ? date
-            : null;
-
-    /// <summary>A date as a field shows it; empty without one.</summary>
-    public static string TextOf(DateOnly? date) => date?.ToString(DateFormat, CultureInfo.InvariantCulture) ?? "";
-
     private static string? Word(string name, bool? answer) =>
         answer switch
         {
@@ -91,5 +81,5 @@ public sealed record VisitQuery
             false => $"{name}-no",
         };
 
-    private static string? Word(string name, DateOnly? date) => date is null ? null : $"{name}-{TextOf(date)}";
+    private static string? Word(string name, DateOnly? date) => date is null ? null : $"{name}-{DayText.Of(date)}";
 }

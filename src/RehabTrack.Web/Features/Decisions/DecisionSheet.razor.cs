@@ -1,0 +1,237 @@
+using Microsoft.AspNetCore.Components;
+using RehabTrack.Rechecks.Exercise;
+using RehabTrack.Rechecks.Permits;
+using RehabTrack.Rechecks.Suggestions;
+using RehabTrack.Records.Cases;
+using RehabTrack.Records.Exercise;
+using RehabTrack.Records.Horses;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+using RehabTrack.Web.Components.Exercise;
+using RehabTrack.Web.Components.Forms;
+using RehabTrack.Wording;
+
+namespace RehabTrack.Web.Features.Decisions;
+
+/// <summary>The page of a visit: what is known, what the rules suggest, the vet's decision, and what of it goes out.</summary>
+public sealed partial class DecisionSheet
+{
+    private readonly FormProblems _problems = new();
+    private readonly FormProblems _releaseProblems = new();
+    private ExerciseView? _view;
+    private IReadOnlyList<OpenCaseToday> _cases = [];
+    private IReadOnlyList<(OpenCaseToday Open, Suggestion Said)> _suggestions = [];
+    private IReadOnlyList<ExerciseLine> _unseen = [];
+    private DecisionEntry? _entry;
+    private PermitComparison? _sides;
+    private Visit _visit = new();
+    private AskedStep _asked;
+    private bool _mayDecide;
+    private bool _signing;
+    private bool _justSigned;
+    private bool _releasing;
+    private bool _showsRelease;
+    private bool _releaseConflict;
+
+    /// <summary>The horse.</summary>
+    [Parameter]
+    public Guid Id { get; set; }
+
+    [Inject]
+    private GetExercise GetExercise { get; set; } = default!;
+
+    [Inject]
+    private GetCase GetCase { get; set; } = default!;
+
+    [Inject]
+    private SignDecision SignDecision { get; set; } = default!;
+
+    [Inject]
+    private ReleaseDecision ReleaseDecision { get; set; } = default!;
+
+    [Inject]
+    private SeeConcern SeeConcern { get; set; } = default!;
+
+    private SuggestedMove? Suggested => _suggestions.Count == 0 ? null : _suggestions.Max(one => one.Said.Move);
+
+    private IReadOnlyList<ConcernView> Answered => [.. _view!.Concerns.Where(concern => concern.IsAnswered)];
+
+    protected override async Task OnParametersSetAsync()
+    {
+        if (_view?.Horse.Id == Id)
+        {
+            return;
+        }
+
+        _mayDecide = RightsTable.ReachOf((await ActorAsync()).Role, Right.DecideExercise) != Reach.None;
+        await LoadAsync();
+        Begin();
+    }
+
+    private async Task LoadAsync()
+    {
+        _view = await ReadAsync(GetExercise, Id);
+        if (_view is null)
+        {
+            return;
+        }
+
+        List<OpenCaseToday> cases = [];
+        foreach (CaseRow row in _view.Horse.Cases.Where(row => row.IsOpen))
+        {
+            if ((await AskAsync(GetCase, row.Id)).ValueOrDefault is { } injury)
+            {
+                cases.Add(OpenCaseToday.Of(injury));
+            }
+        }
+
+        _cases = cases;
+    }
+
+    /// <summary>A visit with nothing recorded yet; the step asked about is the one that the next gate names.</summary>
+    private void Begin()
+    {
+        _entry = _view is { Plan: not null } view ? new DecisionEntry(view) : null;
+        _visit = new Visit
+        {
+            Signs = new VisitSigns { PlanStart = _view?.Lines.Select(line => line.Entry).OfType<PlanSigned>().FirstOrDefault()?.From },
+        };
+        _asked = AskedAtGate();
+        Suggest();
+        Try();
+    }
+
+    private AskedStep AskedAtGate()
+    {
+        if (_view is not { Plan.Plan: { } plan, Today.Source: { } source } || source.PlanVersionId != plan.Id)
+        {
+            return AskedStep.More;
+        }
+
+        IReadOnlyList<RuleCode> rules = plan.Steps[PlanRows.LastOfStretch(plan, source.Place.Step)].Gate?.Rules ?? [];
+        return rules.Contains(RuleCode.AdvanceToCanter) ? AskedStep.CanterOrGallop
+            : rules.Contains(RuleCode.AdvanceToTrot) ? AskedStep.Trot
+            : AskedStep.More;
+    }
+
+    private void Suggest() => _suggestions = [.. _cases.Select(open => (open, open.Suggest(_asked, _visit)))];
+
+    private void TakeVisit(Visit visit)
+    {
+        _visit = visit;
+        Suggest();
+    }
+
+    private void TakeAsked(AskedStep asked)
+    {
+        _asked = asked;
+        Suggest();
+    }
+
+    /// <summary>Tries the decision on all that happened.</summary>
+    private void Try()
+    {
+        DateOnly today = _view!.Practice.Today;
+        _sides =
+            _entry?.Read() is { } decision && decision.From >= today && (!_entry.Places || decision.Place is not null)
+                ? PermitComparison.Of(
+                    _view.History,
+                    new DecisionSigned
+                    {
+                        Order = 0,
+                        RecordedOn = today,
+                        Decision = decision,
+                    },
+                    decision.From
+                )
+                : null;
+    }
+
+    private async Task SignAsync()
+    {
+        if (_entry?.Read() is not { } decision || _entry.IsUnread)
+        {
+            return;
+        }
+
+        _signing = true;
+        Outcome<Saved> outcome = await AskAsync(
+            SignDecision,
+            new SignDecisionInput
+            {
+                CommandId = Guid.CreateVersion7(),
+                HorseId = Id,
+                SeenNumber = _view!.LastNumber,
+                Decision = decision,
+                Visit = _visit,
+                Asked = _asked,
+                Disagreement = DecisionEntry.Differs(decision.Kind, Suggested) ? _entry.Disagreement : null,
+            }
+        );
+        _signing = false;
+        _problems.Take(outcome.Problems);
+        int seen = _view.LastNumber;
+        if (outcome.Succeeded)
+        {
+            (_justSigned, _unseen) = (true, []);
+            await LoadAsync();
+            Begin();
+        }
+        else if (outcome.Problems.Any(problem => problem.Code == "exercise-changed-since-seen"))
+        {
+            // What was written meanwhile is shown, and counts as seen at the next attempt; what was typed stays.
+            await LoadAsync();
+            _unseen = [.. _view!.Lines.Where(line => line.Number > seen)];
+            Suggest();
+            Try();
+        }
+    }
+
+    private ReleaseFacts FactsOf(DecisionView view)
+    {
+        Decision decision = ((DecisionSigned)view.Line.Entry).Decision;
+        DateOnly today = _view!.Practice.Today;
+        return new ReleaseFacts
+        {
+            Horse = _view.Horse.Name,
+            Kind = decision.Kind,
+            From = decision.From,
+            Until = decision.ValidUntil,
+            Recheck = decision.RecheckDate,
+            Work = PermitReader.For(_view.History, decision.From > today ? decision.From : today).Work,
+            Injuries =
+            [
+                .. view
+                    .Ground.Cases.Select(ground =>
+                        (_cases.FirstOrDefault(open => open.Case.Id == ground.CaseId) is { } open ? open.Name : "", ground.Verdict)
+                    )
+                    .Where(injury => injury.Item1.Length > 0),
+            ],
+        };
+    }
+
+    private async Task ReleaseAsync(Release release)
+    {
+        DecisionView latest = _view!.Decisions[0];
+        _releasing = true;
+        Outcome<Saved> outcome = await AskAsync(
+            ReleaseDecision,
+            new ReleaseDecisionInput(Guid.CreateVersion7(), latest.Id, latest.Version, release)
+        );
+        _releasing = false;
+        _releaseConflict = outcome.Problems.Any(problem => problem.Code == "changed-meanwhile");
+        _releaseProblems.Take(_releaseConflict ? [] : outcome.Problems);
+        if (outcome.Succeeded || _releaseConflict)
+        {
+            _justSigned = _justSigned && !outcome.Succeeded;
+            _showsRelease = true;
+            await LoadAsync();
+        }
+    }
+
+    private async Task SeeAsync(ConcernView concern)
+    {
+        await AskAsync(SeeConcern, new RecordInput(Guid.CreateVersion7(), concern.Id, concern.Version));
+        _view = await ReadAsync(GetExercise, Id);
+    }
+}
