@@ -91,9 +91,10 @@ internal sealed class PermitDays
             _place = PlanRows.Next(_line.Plan!, _place);
         }
 
-        bool wasAlive = _line.IsAlive;
+        int beginnings = _line.Beginnings;
         _line.Sign(_day, Lift, KeepBelow);
-        if (TakePlace() && !wasAlive)
+        TakePlace();
+        if (_line.Beginnings > beginnings)
         {
             Forget();
         }
@@ -109,15 +110,12 @@ internal sealed class PermitDays
     }
 
     /// <summary>Stands where a signature placed the horse since this was last asked, if one did.</summary>
-    private bool TakePlace()
+    private void TakePlace()
     {
-        if (_placings == _line.Placings)
+        if (_placings != _line.Placings)
         {
-            return false;
+            (_placings, _place) = (_line.Placings, _line.Place);
         }
-
-        (_placings, _place) = (_line.Placings, _line.Place);
-        return true;
     }
 
     /// <summary>A vet's signature that counts in full lifts what was recorded before it.</summary>

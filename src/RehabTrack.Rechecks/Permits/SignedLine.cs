@@ -59,6 +59,9 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
     /// <summary>How often a signature placed the horse.</summary>
     public int Placings { get; private set; }
 
+    /// <summary>How often a plan that is no advance began with none in force before it.</summary>
+    public int Beginnings { get; private set; }
+
     /// <summary>The last day before a missed recheck drops the work to the floor.</summary>
     public DateOnly? GraceEnds => Due?.AddDays(settings.GraceDays);
 
@@ -178,6 +181,7 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
         }
         else
         {
+            Beginnings++;
             Clear();
             _covered = [.. _cases.OpenOn(day)];
             (Floor, Limits, ValidUntil, Cap) = (signed.Plan.Floor, null, null, Work.None);

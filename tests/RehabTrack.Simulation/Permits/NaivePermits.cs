@@ -18,7 +18,7 @@ public sealed class NaivePermits
     private readonly List<bool> _isOut = [];
     private readonly List<bool> _isAway = [];
     private readonly List<(int Day, PermitEntry Entry)> _inFull = [];
-    private readonly Dictionary<(int, int), Work> _caps = [];
+    private readonly HashSet<int> _begun = [];
 
     public NaivePermits(PermitHistory history, int last, PermitSettings settings)
     {
@@ -120,7 +120,7 @@ public sealed class NaivePermits
     /// <summary>Whether the day is one of effective time, and what it means for the log and for being away.</summary>
     private void Weigh(int day, Signed signed)
     {
-        bool isFresh = day == 0 || !_days[day - 1].IsAlive || _inFull.Any(full => full.Day == day);
+        bool isFresh = _begun.Contains(day) || _inFull.Any(full => full.Day == day);
         if (isFresh)
         {
             _contact[day] = day;
@@ -211,6 +211,7 @@ public sealed class NaivePermits
 
         if (!before.IsAlive)
         {
+            _begun.Add(day);
             return next with { MayOnlyLower = [Work.None] };
         }
 
