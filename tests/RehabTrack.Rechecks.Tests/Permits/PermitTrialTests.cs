@@ -42,6 +42,9 @@ public sealed class PermitTrialTests
     [InlineData(4714)]
     [InlineData(5976)]
     [InlineData(66928)]
+    [InlineData(7268)]
+    [InlineData(83304)]
+    [InlineData(86671)]
     public void A_history_on_which_function_and_model_once_differed_is_settled(int seed) => Assert.Null(PermitTrials.Try(seed));
 
     [Fact]

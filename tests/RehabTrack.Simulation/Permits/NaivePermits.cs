@@ -136,7 +136,7 @@ public sealed class NaivePermits
         Work planned = PlannedRow(day, signed);
         Work left = lowered.Aggregate(planned.HasOuting ? planned : Everything, (work, entry) => Lesser(work, entry.AtMost));
         _isOut[day] = signed.IsPausedOn(day) || Covering<WorkPaused>(day).Count > 0 || (lowered.Count > 0 && !left.HasOuting);
-        int since = _inFull.Count == 0 ? 0 : _inFull[^1].Day;
+        int since = _inFull.Select(full => full.Day).Concat(_begun).DefaultIfEmpty().Max();
         int run = 0;
         while (day - run >= since && _isOut[day - run] && _days[day - run].IsAlive)
         {
