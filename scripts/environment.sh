@@ -1,7 +1,11 @@
 # Sourced by ./test and ./gallery: quiet tools, and a Chromium found or installed.
 export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1 DOTNET_SKIP_FIRST_TIME_EXPERIENCE=1
-# No compiler server is left behind when the script ends.
-export DOTNET_CLI_USE_MSBUILD_SERVER=0 MSBUILDDISABLENODEREUSE=1
+# One compiler for all projects; nothing of it is left behind when the script ends: see end_build_servers.
+export UseSharedCompilation=true DOTNET_CLI_USE_MSBUILD_SERVER=0 MSBUILDDISABLENODEREUSE=1
+
+end_build_servers() {
+    dotnet build-server shutdown --vbcscompiler >/dev/null 2>&1 || true
+}
 
 # Sets CHROMIUM to a browser that starts, or leaves it empty.
 find_chromium() {

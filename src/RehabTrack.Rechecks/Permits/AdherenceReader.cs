@@ -32,6 +32,34 @@ public static class AdherenceReader
         ];
     }
 
+    /// <summary>
+    /// What was permitted on each day, for <see cref="ByWeek" />: as a log kept it from the page of its day, and where nothing was kept as the
+    /// history says now. Days before anything was signed have no entry.
+    /// </summary>
+    /// <param name="history">All that happened.</param>
+    /// <param name="shown">By day what the page showed when the day was logged; later words do not change it.</param>
+    /// <param name="from">The first day.</param>
+    /// <param name="to">The last day; none when it lies before the first.</param>
+    public static IReadOnlyDictionary<DateOnly, Work> Permitted(
+        PermitHistory history,
+        IEnumerable<KeyValuePair<DateOnly, Work>> shown,
+        DateOnly from,
+        DateOnly to
+    )
+    {
+        ArgumentNullException.ThrowIfNull(shown);
+        Dictionary<DateOnly, Work> permitted = PermitReader
+            .Over(history, from, to)
+            .Where(permit => permit.State != PermitState.NothingSigned)
+            .ToDictionary(permit => permit.Date, permit => permit.Work);
+        foreach ((DateOnly date, Work work) in shown)
+        {
+            permitted[date] = work;
+        }
+
+        return permitted;
+    }
+
     /// <summary>One day.</summary>
     /// <param name="date">The day.</param>
     /// <param name="logs">Its logs; none is no log.</param>

@@ -25,6 +25,9 @@ public sealed record PermitSettings
     /// <summary>A printed permit is void after so many days at the latest, at least 0.</summary>
     public int PrintDays { get; init; } = (int)Table["printDays"];
 
+    /// <summary>Days for which a horse whose case was closed is still shown to its trainer and owner, with no work signed; at least 0.</summary>
+    public int ClosedDays { get; init; } = (int)Table["closedDays"];
+
     /// <summary>Less than this share of the week's permitted minutes counts as under, %, 0 to 100.</summary>
     public int UnderPercent { get; init; } = (int)Table["underPercent"];
 }

@@ -36,7 +36,7 @@ internal static class ExerciseHolds
         lines.AddRange(
             records.ExerciseEntries.Local.Where(entry => entry.HorseId == injury.HorseId && lines.TrueForAll(line => line.Id != entry.Id))
         );
-        if (lines.FindLast(IsSigned) is not { } signature)
+        if (ExerciseRows.LastSignature(lines) is not { } signature)
         {
             return;
         }
@@ -86,8 +86,6 @@ internal static class ExerciseHolds
             Place(PermitHoldKind.BasisChanged);
         }
     }
-
-    private static bool IsSigned(ExerciseEntryRecord line) => line.Kind is ExerciseEntryKind.DecisionSigned or ExerciseEntryKind.PlanSigned;
 
     private static bool IsSetback(CaseAnalysis analysis) =>
         analysis.Trend.Verdict == Verdict.Worsening

@@ -26,6 +26,18 @@ internal static class ExerciseRows
         return await horses.FirstOrDefaultAsync(cancellation);
     }
 
+    /// <summary>The cases that are open: only with one of them is there anything to sign, to log or to permit.</summary>
+    public static IQueryable<CaseRecord> OpenCases(RecordsContext records) =>
+        records.Cases.Where(injury => injury.ClosedAt == null && injury.ArchivedAt == null);
+
+    /// <summary>Whether a horse has an open case.</summary>
+    public static Task<bool> HasOpenCaseAsync(RecordsContext records, Guid horseId, CancellationToken cancellation) =>
+        OpenCases(records).AnyAsync(injury => injury.HorseId == horseId, cancellation);
+
+    /// <summary>The vet's last signature, under a plan or a decision; null when nothing was signed. What came before it is answered.</summary>
+    public static ExerciseEntryRecord? LastSignature(IEnumerable<ExerciseEntryRecord> lines) =>
+        lines.LastOrDefault(line => line.Kind is ExerciseEntryKind.DecisionSigned or ExerciseEntryKind.PlanSigned);
+
     /// <summary>The lines of some horses, in the order in which they were recorded.</summary>
     public static async Task<ILookup<Guid, ExerciseEntryRecord>> LinesAsync(
         RecordsContext records,
@@ -72,6 +84,22 @@ internal static class ExerciseRows
             id => id,
             id => Of(lines[id], cases[id], [.. cases[id].SelectMany(injury => examinations[injury.Id])], session.Practice.TimeZone)
         );
+    }
+
+    /// <summary>Adds a line after the last that is there; its number makes sure that nobody else wrote one in between.</summary>
+    public static async Task<ExerciseEntryRecord> AppendAsync(
+        RecordsSession session,
+        Guid horseId,
+        PermitEntry entry,
+        string? onBehalfOf,
+        LogWords words,
+        CancellationToken cancellation
+    )
+    {
+        int last =
+            await session.Records.ExerciseEntries.Where(line => line.HorseId == horseId).MaxAsync(line => (int?)line.Number, cancellation)
+            ?? 0;
+        return Add(session, horseId, last + 1, entry, onBehalfOf, words);
     }
 
     /// <summary>Adds a line; its number makes sure that nobody else wrote one in between.</summary>

@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Practices;
@@ -33,6 +34,22 @@ public sealed record ExerciseView
 
     /// <summary>The number of the last line: send it with a signature, so that nothing is signed over what was not seen.</summary>
     public int LastNumber => Lines.Count == 0 ? 0 : Lines[^1].Number;
+
+    /// <summary>The days that were logged.</summary>
+    public IEnumerable<DayLog> Logs => Lines.Select(line => line.Entry).OfType<DayLogged>().Select(logged => logged.Log);
+
+    /// <summary>What was permitted on each day, as it was shown then.</summary>
+    /// <param name="from">The first day.</param>
+    /// <param name="to">The last day.</param>
+    public IReadOnlyDictionary<DateOnly, Work> Permitted(DateOnly from, DateOnly to) =>
+        AdherenceReader.Permitted(
+            History,
+            Lines
+                .Where(line => line is { Entry: DayLogged, Words.Permitted: not null })
+                .Select(line => KeyValuePair.Create(line.Date, line.Words!.Permitted!)),
+            from,
+            to
+        );
 
     /// <summary>The plan version that was signed last; null when none was.</summary>
     public PlanSigned? Plan => Lines.Select(line => line.Entry).OfType<PlanSigned>().LastOrDefault();

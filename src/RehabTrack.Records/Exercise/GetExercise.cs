@@ -53,7 +53,7 @@ public sealed class GetExercise(RecordsAccess access) : UseCase<Guid, ExerciseVi
         );
         ExerciseLine[] told = [.. lines[input].Select(line => Line(line, names))];
         Dictionary<Guid, ExerciseLine> byId = told.ToDictionary(line => line.Id);
-        int lastDecision = told.LastOrDefault(line => line.Entry is DecisionSigned or PlanSigned)?.Number ?? 0;
+        int signed = ExerciseRows.LastSignature(lines[input])?.Number ?? 0;
         return new ExerciseView
         {
             Horse = horse,
@@ -95,7 +95,7 @@ public sealed class GetExercise(RecordsAccess access) : UseCase<Guid, ExerciseVi
                     OpenedAt = concern.OpenedAt,
                     SeenBy = PersonNames.Name(names, concern.SeenById),
                     SeenAt = concern.SeenAt,
-                    IsAnswered = byId[concern.EntryId].Number < lastDecision,
+                    IsAnswered = byId[concern.EntryId].Number < signed,
                     TrainerLookedAt = looked > concern.OpenedAt ? looked : null,
                 }),
             ],

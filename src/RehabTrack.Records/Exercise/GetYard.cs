@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Permits;
+using RehabTrack.Records.Cases;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
@@ -8,8 +9,9 @@ using RehabTrack.Records.Room;
 namespace RehabTrack.Records.Exercise;
 
 /// <summary>
-/// What is permitted today for the horses that a person stands beside, and what was released of them. Only horses with an open case, and
-/// only fields that are meant for the reader.
+/// What is permitted today for the horses that a person stands beside, and what was released of them. A horse whose case was closed stays
+/// for a time with the word that no work is signed, because one that is gone from the page is worked by an older sheet; a horse that left or
+/// died does not. Only fields that are meant for the reader.
 /// </summary>
 public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyList<YardHorse>>(access)
 {
@@ -30,8 +32,17 @@ public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyLi
             beside = HorsePeople.Own(records, beside, session.Person.Id);
         }
 
+        DateTime closedSince = session.Now.AddDays(-new PermitSettings().ClosedDays);
         List<HorseRecord> horses = await beside
-            .Where(horse => records.Cases.Any(injury => injury.HorseId == horse.Id && injury.ClosedAt == null && injury.ArchivedAt == null))
+            .Where(horse =>
+                ExerciseRows.OpenCases(records).Any(injury => injury.HorseId == horse.Id)
+                || records.Cases.Any(injury =>
+                    injury.HorseId == horse.Id
+                    && injury.ArchivedAt == null
+                    && injury.ClosedAt >= closedSince
+                    && (injury.End == null || injury.End == CaseEnd.Retired)
+                )
+            )
             .OrderBy(horse => horse.FoldedName)
             .ThenBy(horse => horse.Id)
             .Take(MostHorses)
@@ -44,8 +55,9 @@ public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyLi
             await records.Concerns.AsNoTracking().Where(concern => ids.Contains(concern.HorseId)).ToListAsync(cancellation)
         ).ToLookup(concern => concern.HorseId);
         ILookup<Guid, Rechecks.Anatomy.Limb> limbs = (
-            await records
-                .Cases.Where(injury => ids.Contains(injury.HorseId) && injury.ClosedAt == null && injury.ArchivedAt == null)
+            await ExerciseRows
+                .OpenCases(records)
+                .Where(injury => ids.Contains(injury.HorseId))
                 .OrderBy(injury => injury.Id)
                 .Select(injury => new { injury.HorseId, injury.Limb })
                 .ToListAsync(cancellation)
@@ -90,14 +102,8 @@ public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyLi
         IReadOnlyDictionary<Guid, string> names
     )
     {
-        Dictionary<Guid, int> numbers = [];
-        int signed = 0;
-        foreach (ExerciseEntryRecord line in lines)
-        {
-            numbers.Add(line.Id, line.Number);
-            signed = line.Kind is ExerciseEntryKind.DecisionSigned or ExerciseEntryKind.PlanSigned ? line.Number : signed;
-        }
-
+        Dictionary<Guid, int> numbers = lines.ToDictionary(line => line.Id, line => line.Number);
+        int signed = ExerciseRows.LastSignature(lines)?.Number ?? 0;
         ConcernRecord? open = concerns.Where(concern => numbers[concern.EntryId] > signed).MaxBy(concern => numbers[concern.EntryId]);
         return open is null ? null : new OpenConcern(open.OpenedAt, PersonNames.Name(names, open.SeenById), open.SeenAt);
     }

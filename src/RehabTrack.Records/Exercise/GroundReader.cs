@@ -22,9 +22,10 @@ internal static class GroundReader
     )
     {
         AnalysisSettings settings = SettingsStore.Of(session.Practice);
-        List<CaseRecord> open = await session
-            .Records.Cases.AsNoTracking()
-            .Where(injury => injury.HorseId == horseId && injury.ClosedAt == null && injury.ArchivedAt == null)
+        List<CaseRecord> open = await ExerciseRows
+            .OpenCases(session.Records)
+            .AsNoTracking()
+            .Where(injury => injury.HorseId == horseId)
             .OrderBy(injury => injury.Id)
             .ToListAsync(cancellation);
         List<CaseGround> cases = [];

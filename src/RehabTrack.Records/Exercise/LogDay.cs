@@ -1,4 +1,3 @@
-using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Quantities;
@@ -33,30 +32,31 @@ public sealed class LogDay(RecordsAccess access) : Command<LogDayInput, LogAnswe
         DayLog log = input.Log;
         if (log.Date > session.Today)
         {
-            checks.Add(new Problem("date", "date-in-future", RecordText.Of(log.Date), RecordText.Of(session.Today)));
+            checks.Add(new Problem(LogFields.Date, "date-in-future", RecordText.Of(log.Date), RecordText.Of(session.Today)));
         }
 
         foreach (Gait gait in Enum.GetValues<Gait>())
         {
-            if (log.Done.Of(gait) is < 0 or > MinutesOfDay)
+            int minutes = log.Done.Of(gait);
+            if (minutes is < 0 or > MinutesOfDay)
             {
-                checks.Add(new Problem(FieldOf(gait), "minutes-over-day", RecordText.Of(log.Done.Of(gait))));
+                checks.Add(new Problem(LogFields.Of(gait), minutes < 0 ? "minutes-negative" : "minutes-over-day", RecordText.Of(minutes)));
             }
         }
 
         if (!checks.Any && log.Done.Total > MinutesOfDay)
         {
-            checks.Add(new Problem(FieldOf(Gait.Walk), "minutes-over-day", RecordText.Of(log.Done.Total)));
+            checks.Add(new Problem(LogFields.Of(Gait.Walk), "minutes-over-day", RecordText.Of(log.Done.Total)));
         }
 
-        if (
-            !await session.Records.Cases.AnyAsync(
-                injury => injury.HorseId == input.HorseId && injury.ClosedAt == null && injury.ArchivedAt == null,
-                cancellation
-            )
-        )
+        if (log.Outings < 0)
         {
-            checks.Add(new Problem("date", "log-without-open-case"));
+            checks.Add(new Problem(LogFields.Outings, "outings-negative", RecordText.Of(log.Outings.Value)));
+        }
+
+        if (!await ExerciseRows.HasOpenCaseAsync(session.Records, input.HorseId, cancellation))
+        {
+            checks.Add(new Problem(LogFields.Date, "log-without-open-case"));
         }
 
         string? onBehalfOf = checks.Line("onBehalfOf", input.OnBehalfOf);
@@ -96,15 +96,6 @@ public sealed class LogDay(RecordsAccess access) : Command<LogDayInput, LogAnswe
         await session.Records.SaveChangesAsync(cancellation);
         return new LogAnswer(line.Id, log.HasSign);
     }
-
-    private static string FieldOf(Gait gait) =>
-        gait switch
-        {
-            Gait.Walk => "walk",
-            Gait.Trot => "trot",
-            Gait.Canter => "canter",
-            Gait.Gallop => "gallop",
-        };
 
     // What became known later must not make yesterday's work too much.
     private static Work PermittedOn(PermitHistory history, DateOnly date) =>

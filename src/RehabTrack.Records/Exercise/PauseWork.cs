@@ -35,11 +35,9 @@ public sealed class PauseWork(RecordsAccess access) : Command<PauseWorkInput, Sa
             return checks.Problems;
         }
 
-        int lines = (await ExerciseRows.LinesAsync(session.Records, [input.HorseId], cancellation))[input.HorseId].Count();
-        ExerciseEntryRecord line = ExerciseRows.Add(
+        ExerciseEntryRecord line = await ExerciseRows.AppendAsync(
             session,
             input.HorseId,
-            lines + 1,
             new WorkPaused
             {
                 Order = 0,
@@ -48,7 +46,8 @@ public sealed class PauseWork(RecordsAccess access) : Command<PauseWorkInput, Sa
                 Until = input.Until,
             },
             onBehalfOf,
-            words
+            words,
+            cancellation
         );
         await session.Records.SaveChangesAsync(cancellation);
         return new Saved(line.Id, line.Version);

@@ -29,11 +29,9 @@ public sealed class ReportConcern(RecordsAccess access) : Command<ReportConcernI
             return checks.Problems;
         }
 
-        int lines = (await ExerciseRows.LinesAsync(session.Records, [input.HorseId], cancellation))[input.HorseId].Count();
-        ExerciseEntryRecord line = ExerciseRows.Add(
+        ExerciseEntryRecord line = await ExerciseRows.AppendAsync(
             session,
             input.HorseId,
-            lines + 1,
             new ConcernOpened
             {
                 Order = 0,
@@ -41,7 +39,8 @@ public sealed class ReportConcern(RecordsAccess access) : Command<ReportConcernI
                 Date = session.Today,
             },
             onBehalfOf,
-            words
+            words,
+            cancellation
         );
         ConcernRows.Open(session, line);
         await session.Records.SaveChangesAsync(cancellation);

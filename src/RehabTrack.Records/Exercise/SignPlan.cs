@@ -46,12 +46,7 @@ public sealed class SignPlan(RecordsAccess access) : Command<SignPlanInput, Save
         checks.AddRange(SignatureRules.Unseen(lines, input.SeenNumber));
         SignatureRules.Dates(checks, input.From, input.RecheckDate, session.Today);
         SignatureRules.Place(checks, plan, input.Place);
-        if (
-            !await records.Cases.AnyAsync(
-                injury => injury.HorseId == input.HorseId && injury.ClosedAt == null && injury.ArchivedAt == null,
-                cancellation
-            )
-        )
+        if (!await ExerciseRows.HasOpenCaseAsync(records, input.HorseId, cancellation))
         {
             checks.Add(new Problem("horse", "no-open-case"));
         }

@@ -40,9 +40,7 @@ public sealed class EveryPageTests(ChromiumFixture chromium, DemoFixture demo)
     {
         Screen screen = Screen.Named(screenName);
         PageVisit page = PageList.All.Single(page => page.Name == name);
-        await using Visit visit = page.Role is null
-            ? await chromium.VisitAsync(demo.App, screen)
-            : await chromium.VisitAsAsync(demo.App, page.Role, screen);
+        await using Visit visit = await chromium.LookAsync(demo.App, page.Role, screen);
 
         await page.OpenAsync(visit);
 

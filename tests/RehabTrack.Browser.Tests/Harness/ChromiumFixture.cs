@@ -9,10 +9,28 @@ public sealed class ChromiumFixture : IAsyncLifetime
 
     private IPlaywright? _playwright;
     private readonly Dictionary<(string Address, string Role), string> _signedIn = [];
+    private readonly Dictionary<(string Address, string? Role, Screen Screen), IBrowserContext> _looking = [];
     private IBrowser? _browser;
 
     /// <summary>A window of its own, with nobody signed in.</summary>
     public Task<Visit> VisitAsync(RunningApp app, Screen? screen = null) => OpenAsync(app, screen ?? Screen.Desktop, null);
+
+    /// <summary>
+    /// A window for looking only: the first person of this role, or nobody, with the cache that the last such window left. A page that is
+    /// opened often need not be fetched and compiled each time.
+    /// </summary>
+    public async Task<Visit> LookAsync(RunningApp app, string? role, Screen screen)
+    {
+        if (!_looking.TryGetValue((app.Address, role, screen), out IBrowserContext? context))
+        {
+            Visit first = role is null ? await VisitAsync(app, screen) : await VisitAsAsync(app, role, screen);
+            context = first.Page.Context;
+            _looking.Add((app.Address, role, screen), context);
+            await first.Page.CloseAsync();
+        }
+
+        return new Visit(await context.NewPageAsync(), ownsContext: false);
+    }
 
     /// <summary>A window in which the first person of this role is signed in; the others share nothing but that.</summary>
     public async Task<Visit> VisitAsAsync(RunningApp app, string role, Screen? screen = null)

@@ -7,9 +7,13 @@ namespace RehabTrack.Browser.Tests.Harness;
 public sealed class Visit : IAsyncDisposable
 {
     private readonly ConcurrentQueue<string> _complaints = new();
+    private readonly bool ownsContext;
 
-    public Visit(IPage page)
+    /// <param name="page">The window.</param>
+    /// <param name="ownsContext">Whether cookies and cache end with the window, or belong to windows that follow.</param>
+    public Visit(IPage page, bool ownsContext = true)
     {
+        this.ownsContext = ownsContext;
         Page = page;
         page.Console += (_, message) =>
         {
@@ -62,5 +66,15 @@ public sealed class Visit : IAsyncDisposable
     public Task WaitUntilLiveAsync() => Page.Locator("[data-interactive=true]").WaitForAsync();
 
     /// <inheritdoc />
-    public async ValueTask DisposeAsync() => await Page.Context.CloseAsync();
+    public async ValueTask DisposeAsync()
+    {
+        if (ownsContext)
+        {
+            await Page.Context.CloseAsync();
+        }
+        else
+        {
+            await Page.CloseAsync();
+        }
+    }
 }

@@ -120,4 +120,19 @@ public sealed class AdherenceTests
         Assert.Equal([Monday.AddDays(6), Monday.AddDays(7)], weeks.Select(week => week.From));
         Assert.Equal([AdherenceStanding.Over, AdherenceStanding.Within], weeks.Select(week => week.Standing));
     }
+
+    [Fact]
+    public void What_the_page_showed_on_a_day_stands_and_the_other_days_are_as_the_history_says()
+    {
+        Story story = Story.Of(Plans.Simple with { Steps = [Plans.Step("walk", 28, new GaitRule(20), 0)] });
+        IReadOnlyDictionary<DateOnly, Work> permitted = AdherenceReader.Permitted(
+            story.History,
+            [KeyValuePair.Create(Story.Day(2), Plans.Walk(35))],
+            Story.Day(-1),
+            Story.Day(3)
+        );
+
+        Assert.Equal([Story.Day(0), Story.Day(1), Story.Day(2), Story.Day(3)], permitted.Keys.Order());
+        Assert.Equal([20, 20, 35, 20], permitted.OrderBy(day => day.Key).Select(day => day.Value.Outing.Walk));
+    }
 }

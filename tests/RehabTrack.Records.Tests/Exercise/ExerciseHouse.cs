@@ -1,5 +1,6 @@
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Permits;
+using RehabTrack.Records.Cases;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Rights;
@@ -93,6 +94,26 @@ internal sealed class ExerciseHouse : IAsyncDisposable
 
     public async Task<YardHorse> YardAsync(Actor? who = null) =>
         Assert.Single((await House.Get<GetYard>().ExecuteAsync(who ?? Trainer, NoInput.Value)).Value);
+
+    public async Task CloseAsync(CaseEnd end)
+    {
+        CaseView injury = (await House.Get<GetCase>().ExecuteAsync(House.Vet, Case)).Value;
+        Outcome<ClosedCases> closed = await House
+            .Get<CloseCase>()
+            .ExecuteAsync(
+                House.Vet,
+                new CloseCaseInput
+                {
+                    CommandId = Guid.NewGuid(),
+                    CaseId = Case,
+                    Version = injury.Version,
+                    End = end,
+                    On = Today,
+                    Outcome = "Out of this practice's hands",
+                }
+            );
+        Assert.Empty(closed.Problems);
+    }
 
     public Task<Outcome<Saved>> DraftAsync(PlanVersion plan, Guid? version = null) =>
         House.Get<SavePlanDraft>().ExecuteAsync(House.Vet, new SavePlanDraftInput(Guid.NewGuid(), Horse, version, plan));

@@ -2,6 +2,7 @@ using Microsoft.Data.Sqlite;
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Suggestions;
+using RehabTrack.Records.Cases;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Practices;
 using RehabTrack.Records.Rights;
@@ -306,11 +307,16 @@ public sealed class ExerciseTests
         {
             await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
             Outcome<LogAnswer> refused = await at.LogAsync(
-                new DayLog { Date = ExerciseHouse.Today.AddDays(1), Done = new OutingMinutes(-1, 1441) }
+                new DayLog
+                {
+                    Date = ExerciseHouse.Today.AddDays(1),
+                    Done = new OutingMinutes(-1, 1441),
+                    Outings = -1,
+                }
             );
 
             Assert.Equal(
-                [("date", "date-in-future"), ("walk", "minutes-over-day"), ("trot", "minutes-over-day")],
+                [("date", "date-in-future"), ("walk", "minutes-negative"), ("trot", "minutes-over-day"), ("outings", "outings-negative")],
                 refused.Problems.Select(problem => (problem.Field, problem.Code))
             );
             Assert.Equal(
@@ -324,6 +330,32 @@ public sealed class ExerciseTests
                         )
                 )
             );
+        }
+
+        [Fact]
+        public async Task A_horse_whose_case_was_closed_stays_on_the_page_for_a_time_with_no_work_signed()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            await at.SignAsync(ExerciseHouse.Plan);
+            Assert.Equal(PermitState.Live, (await at.YardAsync()).Permit.State);
+            await at.CloseAsync(CaseEnd.Retired);
+
+            YardHorse horse = await at.YardAsync();
+            Assert.Equal((PermitState.Closed, false), (horse.Permit.State, horse.Permit.Work.HasOuting));
+            Assert.Equal("log-without-open-case", Code(await at.LogAsync(new DayLog { Date = ExerciseHouse.Today })));
+
+            at.House.Time.Advance(TimeSpan.FromDays(61));
+            Assert.Empty((await at.House.Get<GetYard>().ExecuteAsync(at.Trainer, NoInput.Value)).Value);
+        }
+
+        [Fact]
+        public async Task A_horse_that_left_is_gone_from_the_page_at_once()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            await at.SignAsync(ExerciseHouse.Plan);
+            await at.CloseAsync(CaseEnd.Sold);
+
+            Assert.Empty((await at.House.Get<GetYard>().ExecuteAsync(at.Trainer, NoInput.Value)).Value);
         }
 
         [Fact]

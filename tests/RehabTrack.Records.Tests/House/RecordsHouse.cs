@@ -1,3 +1,4 @@
+using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Time.Testing;
 using RehabTrack.Records.Keeping;
@@ -11,6 +12,11 @@ namespace RehabTrack.Records.Tests.House;
 /// <summary>A practice on a real database file in a folder of its own, at a time that stands still until it is moved.</summary>
 internal sealed class RecordsHouse : IAsyncDisposable
 {
+    private static readonly LocalPractice Practice = new("Hollin Down Horse Practice", "Edda Marrow", "Europe/Vienna", "en");
+
+    /// <summary>A founded practice's database, migrated once for all houses: each begins with a copy of it.</summary>
+    private static readonly Lazy<Task<byte[]>> Founded = new(FoundAsync);
+
     private readonly ServiceProvider services;
     private readonly bool keepFolder;
 
@@ -33,11 +39,26 @@ internal sealed class RecordsHouse : IAsyncDisposable
     public static async Task<RecordsHouse> BuildAsync(string? folder = null)
     {
         RecordsHouse house = Closed(folder);
-        await house.Get<SqliteStart>().RunAsync();
-        house.Vet = await house
-            .Get<EnsureLocalPractice>()
-            .RunAsync(new LocalPractice("Hollin Down Horse Practice", "Edda Marrow", "Europe/Vienna", "en"));
-        return house;
+        if (Directory.Exists(house.Folder) && !File.Exists(house.Database))
+        {
+            await File.WriteAllBytesAsync(house.Database, await Founded.Value);
+        }
+
+        return await house.StartAsync();
+    }
+
+    private static async Task<byte[]> FoundAsync()
+    {
+        await using RecordsHouse house = await Closed().StartAsync();
+        SqliteConnection.ClearAllPools();
+        return await File.ReadAllBytesAsync(house.Database);
+    }
+
+    private async Task<RecordsHouse> StartAsync()
+    {
+        await Get<SqliteStart>().RunAsync();
+        Vet = await Get<EnsureLocalPractice>().RunAsync(Practice);
+        return this;
     }
 
     /// <summary>The services on a folder, before anything was started.</summary>
@@ -86,7 +107,7 @@ internal sealed class RecordsHouse : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         await services.DisposeAsync();
-        Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
+        SqliteConnection.ClearAllPools();
         if (!keepFolder)
         {
             Directory.Delete(Folder, recursive: true);

@@ -18,7 +18,7 @@ using RehabTrack.Records.Tests.House;
 namespace RehabTrack.Records.Tests.Rights;
 
 /// <summary>No use case goes round the gate: by shape, on planted ways round, and by asking each of them.</summary>
-public sealed class GateConventionTests
+public sealed class GateConventionTests(GateConventionTests.Doors doors) : IClassFixture<GateConventionTests.Doors>
 {
     private static readonly Type[] StepsOfStartingUp =
     [
@@ -87,28 +87,19 @@ public sealed class GateConventionTests
     [MemberData(nameof(UseCases))]
     public async Task Each_refuses_a_person_who_was_put_away_before_it_looks_at_what_is_asked(string useCase)
     {
-        await using RecordsHouse house = await RecordsHouse.BuildAsync();
-        Actor gone = await house.PersonAsync("Sorrel Dunn", Role.Vet);
-        PersonView person = (await house.Get<GetPerson>().ExecuteAsync(house.Vet, gone.PersonId)).Value;
-        Assert.True(
-            (await house.Get<ArchivePerson>().ExecuteAsync(house.Vet, new RecordInput(Guid.NewGuid(), person.Id, person.Version))).Succeeded
-        );
-
-        Assert.Equal("not-allowed", await CodeAsync(house, TypeOf(useCase), gone));
+        Assert.Equal("not-allowed", await CodeAsync(doors.House, TypeOf(useCase), doors.Gone));
     }
 
     [Theory]
     [MemberData(nameof(UseCases))]
     public async Task Each_refuses_the_roles_that_the_table_gives_no_right(string useCase)
     {
-        await using RecordsHouse house = await RecordsHouse.BuildAsync();
         Type type = TypeOf(useCase);
         Type[] forEverybody = [typeof(GetPractice), typeof(FindHorses), typeof(GetHorse), typeof(GetHorsePhoto)];
         Type[] forOwners = [typeof(GetYard), typeof(NoteLook), typeof(ReportConcern)];
         Type[] forTrainers = [.. forOwners, typeof(LogDay), typeof(PauseWork)];
         foreach (Role role in Enum.GetValues<Role>())
         {
-            Actor actor = await house.PersonAsync($"Somebody {role}", role);
             bool refused = role switch
             {
                 Role.Vet => false,
@@ -119,7 +110,7 @@ public sealed class GateConventionTests
                 Role.ReferringVet => !forEverybody.Contains(type),
             };
 
-            Assert.Equal(refused, await CodeAsync(house, type, actor) == "not-allowed");
+            Assert.Equal(refused, await CodeAsync(doors.House, type, doors.People[role]) == "not-allowed");
         }
     }
 
@@ -188,6 +179,44 @@ public sealed class GateConventionTests
         catch (ArgumentNullException missing) when (missing.ParamName == "input")
         {
             return "input-missing";
+        }
+    }
+
+    /// <summary>One practice for all questions: asking with nothing writes nothing that another question could meet.</summary>
+    public sealed class Doors : IAsyncLifetime
+    {
+        private RecordsHouse? _house;
+
+        internal RecordsHouse House => _house ?? throw new InvalidOperationException("The house has not been built.");
+
+        /// <summary>A vet who was put away.</summary>
+        internal Actor Gone { get; private set; } = null!;
+
+        internal Dictionary<Role, Actor> People { get; } = [];
+
+        /// <inheritdoc />
+        public async Task InitializeAsync()
+        {
+            _house = await RecordsHouse.BuildAsync();
+            Gone = await House.PersonAsync("Sorrel Dunn", Role.Vet);
+            PersonView person = (await House.Get<GetPerson>().ExecuteAsync(House.Vet, Gone.PersonId)).Value;
+            Outcome<Saved> archived = await House
+                .Get<ArchivePerson>()
+                .ExecuteAsync(House.Vet, new RecordInput(Guid.NewGuid(), person.Id, person.Version));
+            Assert.True(archived.Succeeded);
+            foreach (Role role in Enum.GetValues<Role>())
+            {
+                People.Add(role, await House.PersonAsync($"Somebody {role}", role));
+            }
+        }
+
+        /// <inheritdoc />
+        public async Task DisposeAsync()
+        {
+            if (_house is not null)
+            {
+                await _house.DisposeAsync();
+            }
         }
     }
 }

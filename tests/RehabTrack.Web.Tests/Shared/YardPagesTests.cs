@@ -172,6 +172,22 @@ public sealed partial class YardPagesTests(RunningApp app) : IClassFixture<Runni
     }
 
     [Fact]
+    public async Task A_page_left_open_over_night_logs_for_its_own_day()
+    {
+        (Guid horse, _) = await HorseAsync("Overnight Dun");
+        using HttpClient browser = await app.BrowserAsync(app.Trainer);
+        DateOnly yesterday = (await AskAsync<GetExercise, Guid, ExerciseView>(app.Vet, horse)).Practice.Today.AddDays(-1);
+        using HttpResponseMessage done = await PostAsync(
+            browser,
+            "/yard",
+            $"/yard/{horse}/done",
+            ("date", yesterday.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture))
+        );
+
+        Assert.Equal(yesterday, Assert.Single(await LogsAsync(horse)).Date);
+    }
+
+    [Fact]
     public async Task A_post_without_the_token_of_the_page_logs_nothing()
     {
         (Guid horse, _) = await HorseAsync("Guarded Roan");

@@ -31,22 +31,9 @@ public sealed record ExerciseUnder(
 
         DateOnly first = view.Lines.Min(line => line.Date);
         DateOnly today = view.Today.Date;
-        Dictionary<DateOnly, Work> permitted = PermitReader
-            .Over(view.History, first, today)
-            .Where(permit => permit.State != PermitState.NothingSigned)
-            .ToDictionary(permit => permit.Date, permit => permit.Work);
-        // What a log kept of its day was shown on that day; later words do not change it.
-        foreach (ExerciseLine line in view.Lines)
-        {
-            if (line is { Entry: DayLogged logged, Words.Permitted: { } shown })
-            {
-                permitted[logged.Log.Date] = shown;
-            }
-        }
-
         return new ExerciseUnder(
-            [.. view.Lines.Select(line => line.Entry).OfType<DayLogged>().Select(logged => logged.Log)],
-            permitted,
+            [.. view.Logs],
+            view.Permitted(first, today),
             first,
             today,
             [

@@ -1,14 +1,13 @@
 using System.Globalization;
 using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Web.Components.Forms;
 
 namespace RehabTrack.Web.Features.Cases;
 
 /// <summary>What of a case is looked at: all of it stands in the address, so that Back works and every view can be sent.</summary>
 public sealed record CaseQuery
 {
-    private const string DateFormat = "yyyy-MM-dd";
-
     /// <summary>The date the page speaks for; later examinations are left out. Null is today.</summary>
     public DateOnly? AsOf { get; init; }
 
@@ -52,8 +51,8 @@ public sealed record CaseQuery
         ArgumentNullException.ThrowIfNull(find);
         return new CaseQuery
         {
-            AsOf = DateOf(find("asof")),
-            Date = DateOf(find("date")),
+            AsOf = DayText.Read(find("asof")),
+            Date = DayText.Read(find("date")),
             Examination = find("examination") is { Length: > 0 } name ? name : null,
             Level = DecimalText.TryRead(find("level") ?? string.Empty, out double level, out _) ? new Centimetres(level) : null,
             Zone = find("zone") is { Length: > 0 } zone ? zone : null,
@@ -62,7 +61,7 @@ public sealed record CaseQuery
                 && Enum.IsDefined(path)
                     ? path
                     : null,
-            Compare = DateOf(find("compare")),
+            Compare = DayText.Read(find("compare")),
             Straight = find("view") == "straight",
             Why = find("why") == "1",
             Changes = find("changes") == "1",
@@ -76,13 +75,13 @@ public sealed record CaseQuery
     {
         (string Name, string? Value)[] parameters =
         [
-            ("asof", Text(AsOf)),
-            ("date", Text(Date)),
+            ("asof", DayText.Of(AsOf)),
+            ("date", DayText.Of(Date)),
             ("examination", Examination),
             ("level", Level?.Value.ToString("0.###", CultureInfo.InvariantCulture)),
             ("zone", Zone),
             ("path", Path is { } path ? Code(path) : null),
-            ("compare", Text(Compare)),
+            ("compare", DayText.Of(Compare)),
             ("view", Straight ? "straight" : null),
             ("why", Why ? "1" : null),
             ("changes", Changes ? "1" : null),
@@ -91,7 +90,7 @@ public sealed record CaseQuery
         ];
         string query = string.Join(
             '&',
-            parameters.Where(one => one.Value is not null).Select(one => $"{one.Name}={Uri.EscapeDataString(one.Value!)}")
+            parameters.Where(one => !string.IsNullOrEmpty(one.Value)).Select(one => $"{one.Name}={Uri.EscapeDataString(one.Value!)}")
         );
         return query.Length == 0 ? $"/cases/{caseId}" : $"/cases/{caseId}?{query}";
     }
@@ -107,9 +106,4 @@ public sealed record CaseQuery
             LinkPath.LateralBranch => "lateral-branch",
             LinkPath.Whole => "whole",
         };
-
-    private static string? Text(DateOnly? date) => date?.ToString(DateFormat, CultureInfo.InvariantCulture);
-
-    private static DateOnly? DateOf(string? text) =>
-        DateOnly.TryParseExact(text, DateFormat, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly date) ? date : null;
 }

@@ -1,5 +1,5 @@
 using RehabTrack.Rechecks.Suggestions;
-using RehabTrack.Web.Components.Suggestions;
+using RehabTrack.Web.Components.Forms;
 
 namespace RehabTrack.Web.Features.Cases;
 

@@ -2,10 +2,10 @@ using System.Globalization;
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Records.Exercise;
-using RehabTrack.Records.Practices;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 using RehabTrack.Web.Account;
+using RehabTrack.Web.Components.Forms;
 using RehabTrack.Web.Hosting;
 
 namespace RehabTrack.Web.Shared.Yard;
@@ -20,38 +20,36 @@ public static class YardEndpoints
         endpoints.MapPost("/yard/{horse:guid}/checked-none", CheckedNoneAsync).RequireAuthorization(Policies.Trainer).DisableAntiforgery();
     }
 
-    private static Task<IResult> DoneAsync(Guid horse, HttpContext context, LogDay logDay, GetPractice getPractice) =>
+    private static Task<IResult> DoneAsync(Guid horse, HttpContext context, LogDay logDay) =>
         LogAsync(
             horse,
             context,
             logDay,
-            getPractice,
             "done",
-            (form, today) =>
+            (form, date) =>
                 new DayLog
                 {
-                    Date = today,
+                    Date = date,
                     Done = new OutingMinutes(
-                        Number(form, DayFields.Of(Gait.Walk)) ?? 0,
-                        Number(form, DayFields.Of(Gait.Trot)) ?? 0,
-                        Number(form, DayFields.Of(Gait.Canter)) ?? 0,
-                        Number(form, DayFields.Of(Gait.Gallop)) ?? 0
+                        Number(form, LogFields.Of(Gait.Walk)) ?? 0,
+                        Number(form, LogFields.Of(Gait.Trot)) ?? 0,
+                        Number(form, LogFields.Of(Gait.Canter)) ?? 0,
+                        Number(form, LogFields.Of(Gait.Gallop)) ?? 0
                     ),
-                    Outings = Number(form, DayFields.Outings),
+                    Outings = Number(form, LogFields.Outings),
                 }
         );
 
-    private static Task<IResult> CheckedNoneAsync(Guid horse, HttpContext context, LogDay logDay, GetPractice getPractice) =>
+    private static Task<IResult> CheckedNoneAsync(Guid horse, HttpContext context, LogDay logDay) =>
         LogAsync(
             horse,
             context,
             logDay,
-            getPractice,
             "checked",
-            (_, today) =>
+            (_, date) =>
                 new DayLog
                 {
-                    Date = today,
+                    Date = date,
                     Heat = SignGrade.None,
                     Swelling = SignGrade.None,
                     Pain = SignGrade.None,
@@ -63,7 +61,6 @@ public static class YardEndpoints
         Guid horse,
         HttpContext context,
         LogDay logDay,
-        GetPractice getPractice,
         string said,
         Func<IFormCollection, DateOnly, DayLog> log
     )
@@ -75,8 +72,12 @@ public static class YardEndpoints
         }
 
         Actor actor = ActorClaims.Read(context.User)!;
-        Outcome<PracticeView> practice = await getPractice.ExecuteAsync(actor, NoInput.Value, context.RequestAborted);
-        if (!practice.Succeeded || !Guid.TryParse(posted.Form[DayFields.Command], out Guid command) || command == Guid.Empty)
+        // The day of the page that was tapped, not of the tap: a page left open over night still speaks of its own day.
+        if (
+            !Guid.TryParse(posted.Form[FormFields.Command], out Guid command)
+            || command == Guid.Empty
+            || DayText.Read(posted.Form[LogFields.Date]) is not { } date
+        )
         {
             return Results.LocalRedirect("/yard");
         }
@@ -87,7 +88,7 @@ public static class YardEndpoints
             {
                 CommandId = command,
                 HorseId = horse,
-                Log = log(posted.Form, practice.Value.Today),
+                Log = log(posted.Form, date),
             },
             context.RequestAborted
         );

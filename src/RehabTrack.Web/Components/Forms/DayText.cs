@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace RehabTrack.Web.Components.Suggestions;
+namespace RehabTrack.Web.Components.Forms;
 
 /// <summary>A date as it is typed and as addresses carry it: 2026-03-14.</summary>
 public static class DayText

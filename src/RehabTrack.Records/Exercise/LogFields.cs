@@ -1,12 +1,12 @@
 using RehabTrack.Rechecks.Exercise;
 
-namespace RehabTrack.Web.Shared.Yard;
+namespace RehabTrack.Records.Exercise;
 
 /// <summary>Names of the fields of a day's log, as forms post them and problems name them.</summary>
-public static class DayFields
+public static class LogFields
 {
-    /// <summary>Names the wish, so that a second tap logs nothing twice.</summary>
-    public const string Command = "command";
+    /// <summary>The day.</summary>
+    public const string Date = "date";
 
     /// <summary>Outings of the day.</summary>
     public const string Outings = "outings";
