@@ -1,5 +1,6 @@
 using System.Globalization;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Rechecks.Schedule;
 
 namespace RehabTrack.Rechecks.Exercise;
 
@@ -8,6 +9,7 @@ public static class PlanRules
 {
     private const int MinutesOfDay = 24 * 60;
     private const int LongestDays = 3 * 366;
+    private static readonly ScheduleSettings Rhythm = new();
 
     /// <summary>All problems of a plan at once. Fields read <c>steps[2].trot</c>, counted from 0.</summary>
     /// <param name="plan">The plan.</param>
@@ -73,6 +75,11 @@ public static class PlanRules
             problems.Add(new($"{field}.outingsADay", "outings-negative", Text(step.OutingsADay.Value)));
         }
 
+        problems.AddRange(
+            BookingRules
+                .CheckInterval(step.RecheckIntervalDays, Rhythm)
+                .Select(problem => problem with { Field = $"{field}.{problem.Field}" })
+        );
         foreach (Gait gait in PlanRows.Gaits)
         {
             if (step.Of(gait) is { } rule)

@@ -42,6 +42,9 @@ public sealed record PlanStep
     /// <summary>The recheck before the next step; null when the next step follows by effective time.</summary>
     public Gate? Gate { get; init; }
 
+    /// <summary>Days from a signed examination to the next recheck while the horse is in this step; null leaves it to case and practice.</summary>
+    public int? RecheckIntervalDays { get; init; }
+
     /// <summary>Words for the people who work the horse; may be empty.</summary>
     public string Note { get; init; } = "";
 

@@ -24,4 +24,41 @@ public static class PermitReader
         PermitDays days = new(history, settings ?? new PermitSettings());
         return days.Between(from, to);
     }
+
+    /// <summary>
+    /// The next recheck that the signatures ask for. It reads signatures, cases and signed examinations; logs, concerns and whatever else
+    /// was not signed move no recheck and may be left out of the history.
+    /// </summary>
+    /// <param name="history">What was signed.</param>
+    /// <param name="date">The practice's calendar date.</param>
+    /// <param name="settings">The days it goes by; null for the defaults.</param>
+    /// <returns><see cref="SignedRecheck.None"/> without a plan in force.</returns>
+    public static SignedRecheck RecheckOn(PermitHistory history, DateOnly date, PermitSettings? settings = null)
+    {
+        ArgumentNullException.ThrowIfNull(history);
+        SignedLine line = new(history.Entries, settings ?? new PermitSettings());
+        DateOnly start = history
+            .Entries.Where(entry => entry is PlanSigned or DecisionSigned)
+            .Select(entry => entry.RecordedOn)
+            .Append(date)
+            .Min();
+        (int placings, int placedIn) = (0, 0);
+        for (DateOnly day = start; day <= date; day = day.AddDays(1))
+        {
+            line.GoTo(day);
+            line.Sign(day, _ => { }, () => { });
+            if (line.Placings > placings)
+            {
+                (placings, placedIn) = (line.Placings, line.Place.Step);
+            }
+        }
+
+        return line.IsAlive
+            ? new SignedRecheck(
+                line.Due,
+                line.IsGateDue,
+                line.Plan!.Steps.Take(line.Place.Step + 1).Skip(placedIn).Min(step => step.RecheckIntervalDays)
+            )
+            : SignedRecheck.None;
+    }
 }

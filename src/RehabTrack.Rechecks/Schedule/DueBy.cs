@@ -8,4 +8,7 @@ public enum DueBy
 
     /// <summary>A gate of the plan that comes before the interval ends.</summary>
     Gate,
+
+    /// <summary>A day that a vet signed, before the interval ends.</summary>
+    Signature,
 }

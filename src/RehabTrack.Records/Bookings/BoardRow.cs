@@ -46,8 +46,11 @@ public sealed record BoardRow
     /// <summary>Days between rechecks that count for this case.</summary>
     public required int IntervalDays { get; init; }
 
-    /// <summary>The case's own interval; null when it takes the practice's.</summary>
+    /// <summary>The case's own interval; null when it has none.</summary>
     public required int? OwnIntervalDays { get; init; }
+
+    /// <summary>The interval signed with the step of the plan; null when it names none.</summary>
+    public required int? StepIntervalDays { get; init; }
 
     /// <summary>What is booked for the next recheck; null when nothing is.</summary>
     public required BookingView? Booking { get; init; }

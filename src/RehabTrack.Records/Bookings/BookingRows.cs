@@ -3,6 +3,7 @@ using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Rechecks.Schedule;
 using RehabTrack.Records.Cases;
+using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
@@ -102,7 +103,12 @@ internal static class BookingRows
             .CaseSummaries.Where(summary => summary.CaseId == injury.Id)
             .Select(summary => summary.LastSigned)
             .FirstOrDefaultAsync(cancellation);
-        RecheckDue due = DueDates.Of(injury.RecheckIntervalDays, lastSigned, session.Practice, session.Today);
+        RecheckDue due = DueDates.Of(
+            injury.RecheckIntervalDays,
+            lastSigned,
+            session,
+            await SignedRechecks.OfHorseAsync(session, injury.HorseId, cancellation)
+        );
         if (booking.Date > due.DueDate)
         {
             cautions.Add(new Problem("date", "booked-after-due", RecordText.Of(due.DueDate.Value)));

@@ -1,8 +1,10 @@
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Schedule;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Covers;
+using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
@@ -24,7 +26,9 @@ public sealed class GetBoard(RecordsAccess access) : UseCase<BoardInput, BoardVi
         RecordsContext records = session.Records;
         PracticeRecord practice = session.Practice;
         DateOnly today = session.Today;
-        ScheduleSettings usual = DueDates.Settings(null, practice);
+        ScheduleSettings usual = DueDates.Settings(practice);
+        IReadOnlyDictionary<Guid, SignedRecheck> signed = await SignedRechecks.OfPracticeAsync(session, cancellation);
+        Guid[] signedFor = [.. signed.Keys];
         DateOnly soon = today.AddDays(usual.SoonDays - usual.IntervalDays);
         DateOnly lately = today.AddDays(-usual.DoneDays);
         var cases = await (
@@ -41,6 +45,7 @@ public sealed class GetBoard(RecordsAccess access) : UseCase<BoardInput, BoardVi
                 && (
                     injury.Id == input.CaseId
                     || injury.RecheckIntervalDays != null
+                    || signedFor.Contains(injury.HorseId)
                     || summary.LastSigned <= soon
                     || summary.LastSigned >= lately
                     || records.Bookings.Any(booking =>
@@ -121,8 +126,9 @@ public sealed class GetBoard(RecordsAccess access) : UseCase<BoardInput, BoardVi
                     .Select(row =>
                     {
                         CaseRecord injury = row.Case;
-                        ScheduleSettings settings = DueDates.Settings(injury.RecheckIntervalDays, practice);
-                        RecheckDue due = DueDates.Of(injury.RecheckIntervalDays, row.LastSigned, practice, today);
+                        SignedRecheck recheck = signed.GetValueOrDefault(injury.HorseId, SignedRecheck.None);
+                        ScheduleSettings settings = DueDates.Settings(practice, injury.RecheckIntervalDays, recheck.IntervalDays);
+                        RecheckDue due = DueDates.Of(injury.RecheckIntervalDays, row.LastSigned, session, recheck);
                         BookingRecord? booking = bookings.GetValueOrDefault(injury.Id);
                         RecheckStanding standing = RecheckBoard.Of(
                             due,
@@ -152,6 +158,7 @@ public sealed class GetBoard(RecordsAccess access) : UseCase<BoardInput, BoardVi
                                 Standing = standing,
                                 IntervalDays = settings.IntervalDays,
                                 OwnIntervalDays = injury.RecheckIntervalDays,
+                                StepIntervalDays = recheck.IntervalDays,
                                 Booking = open is null ? null : View(open, due, names, booked, visits),
                                 ToRing =
                                 [

@@ -1,5 +1,6 @@
 using RehabTrack.Rechecks.Findings;
 using RehabTrack.Rechecks.Healing;
+using RehabTrack.Rechecks.Schedule;
 
 namespace RehabTrack.Records.Cases;
 
@@ -36,8 +37,11 @@ public sealed record CaseSummaryView
     /// <summary>Date of the last one signed here.</summary>
     public required DateOnly? LastSigned { get; init; }
 
-    /// <summary>When the recheck is due: after the last signed examination by the practice's interval; null without one.</summary>
+    /// <summary>When the recheck is due: by the interval after the last signed examination, or earlier by what was signed; null without either.</summary>
     public required DateOnly? DueOn { get; init; }
+
+    /// <summary>What set that date.</summary>
+    public required DueBy DueBy { get; init; }
 
     /// <summary>Severity of the worst finding; null without findings.</summary>
     public required FindingSeverity? WorstSeverity { get; init; }

@@ -1,6 +1,8 @@
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Permits;
+using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Practices;
@@ -93,7 +95,14 @@ public sealed class GetCase(RecordsAccess access) : UseCase<Guid, CaseView>(acce
             ],
             LinkWords = [.. words.Select(word => View(word, names, places))],
             Practice = PracticeViews.Of(session),
-            Summary = summary is null ? null : SummaryViews.Of(summary, injury.RecheckIntervalDays, session.Practice),
+            Summary = summary is null
+                ? null
+                : SummaryViews.Of(
+                    summary,
+                    injury.RecheckIntervalDays,
+                    session,
+                    injury.ClosedAt is null ? await SignedRechecks.OfHorseAsync(session, injury.HorseId, cancellation) : SignedRecheck.None
+                ),
         };
     }
 

@@ -1,7 +1,9 @@
 using System.Text.Json;
 using RehabTrack.Rechecks.Findings;
+using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Schedule;
 using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Room;
 
 namespace RehabTrack.Records.Cases;
 
@@ -12,8 +14,10 @@ internal static class SummaryViews
 
     public static int Interval(PracticeRecord practice) => practice.RecheckIntervalDays ?? UsualInterval;
 
-    public static CaseSummaryView Of(CaseSummaryRecord summary, int? ofCase, PracticeRecord practice) =>
-        new()
+    public static CaseSummaryView Of(CaseSummaryRecord summary, int? ofCase, RecordsSession session, SignedRecheck signed)
+    {
+        RecheckDue due = DueDates.Of(ofCase, summary.LastSigned, session, signed);
+        return new()
         {
             Verdict = summary.Verdict,
             Reason = summary.Reason,
@@ -25,7 +29,8 @@ internal static class SummaryViews
             FirstExamination = summary.FirstExamination,
             LastExamination = summary.LastExamination,
             LastSigned = summary.LastSigned,
-            DueOn = summary.LastSigned?.AddDays(DueDates.Settings(ofCase, practice).IntervalDays),
+            DueOn = due.DueDate,
+            DueBy = due.By,
             WorstSeverity =
                 summary.RedCount > 0 ? FindingSeverity.Red
                 : summary.AmberCount > 0 ? FindingSeverity.Amber
@@ -35,4 +40,5 @@ internal static class SummaryViews
             AmberCount = summary.AmberCount,
             Findings = JsonSerializer.Deserialize<IReadOnlyList<Finding>>(summary.FindingsJson, RecordJson.Options)!,
         };
+    }
 }

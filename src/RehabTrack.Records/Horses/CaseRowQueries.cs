@@ -1,5 +1,7 @@
 using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Permits;
 using RehabTrack.Records.Cases;
+using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Room;
 
@@ -24,12 +26,23 @@ internal static class CaseRowQueries
         Guid[] horseIds,
         bool onlyOpen,
         CancellationToken cancellation
-    ) =>
-        (await OfHorses(session.Records, horseIds, onlyOpen).ToListAsync(cancellation))
-            .Select(row => Of(row.Case, row.Summary, session.Practice))
-            .ToLookup(row => row.HorseId);
+    )
+    {
+        List<CaseAndSummary> rows = await OfHorses(session.Records, horseIds, onlyOpen).ToListAsync(cancellation);
+        IReadOnlyDictionary<Guid, SignedRecheck> signed = await SignedRechecks.OfHorsesAsync(
+            session,
+            [.. rows.Where(row => row is { Case.ClosedAt: null, Summary: not null }).Select(row => row.Case.HorseId).Distinct()],
+            cancellation
+        );
+        return rows.Select(row => Of(row.Case, row.Summary, session, signed)).ToLookup(row => row.HorseId);
+    }
 
-    public static CaseRow Of(CaseRecord injury, CaseSummaryRecord? summary, PracticeRecord practice) =>
+    public static CaseRow Of(
+        CaseRecord injury,
+        CaseSummaryRecord? summary,
+        RecordsSession session,
+        IReadOnlyDictionary<Guid, SignedRecheck> signed
+    ) =>
         new()
         {
             Id = injury.Id,
@@ -39,7 +52,14 @@ internal static class CaseRowQueries
             Onset = injury.Onset,
             Label = injury.ImportLabel,
             IsOpen = injury.ClosedAt is null,
-            Summary = summary is { ExaminationCount: > 0 } ? SummaryViews.Of(summary, injury.RecheckIntervalDays, practice) : null,
+            Summary = summary is { ExaminationCount: > 0 }
+                ? SummaryViews.Of(
+                    summary,
+                    injury.RecheckIntervalDays,
+                    session,
+                    injury.ClosedAt is null ? signed.GetValueOrDefault(injury.HorseId, SignedRecheck.None) : SignedRecheck.None
+                )
+                : null,
         };
 
     private sealed record CaseAndSummary(CaseRecord Case, CaseSummaryRecord? Summary);

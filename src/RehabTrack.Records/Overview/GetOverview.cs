@@ -1,7 +1,9 @@
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Schedule;
 using RehabTrack.Records.Cases;
+using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
@@ -28,7 +30,8 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
         DateOnly dueToday = session.Today.AddDays(-interval);
         DateOnly dueSoon = dueToday.AddDays(SoonDays);
         IQueryable<CaseSummaryRecord> summaries = records.CaseSummaries.AsNoTracking();
-        (Guid[] own, Guid[] ownOverdue, Guid[] ownSoon) = await OwnIntervalsAsync(session, cancellation);
+        IReadOnlyDictionary<Guid, SignedRecheck> signed = await SignedRechecks.OfPracticeAsync(session, cancellation);
+        (Guid[] own, Guid[] ownOverdue, Guid[] ownSoon) = await OwnRhythmsAsync(session, signed, cancellation);
         IQueryable<CaseSummaryRecord> overdue = summaries.Where(summary =>
             (summary.LastSigned < dueToday && !own.Contains(summary.CaseId)) || ownOverdue.Contains(summary.CaseId)
         );
@@ -60,41 +63,48 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
             Today = session.Today,
             HorseCount = await records.Horses.CountAsync(horse => horse.ArchivedAt == null, cancellation),
             OpenCaseCount = counts?.Cases ?? 0,
-            Overdue = ByDueDate(await RowsAsync(session, overdue.OrderBy(summary => summary.LastSigned), cancellation)),
+            Overdue = ByDueDate(await RowsAsync(session, signed, overdue.OrderBy(summary => summary.LastSigned), cancellation)),
             OverdueCount = (counts?.Overdue ?? 0) + ownOverdue.Length,
-            Soon = ByDueDate(await RowsAsync(session, soon.OrderBy(summary => summary.LastSigned), cancellation)),
+            Soon = ByDueDate(await RowsAsync(session, signed, soon.OrderBy(summary => summary.LastSigned), cancellation)),
             SoonCount = (counts?.Soon ?? 0) + ownSoon.Length,
             NeedsLook = await RowsAsync(
                 session,
+                signed,
                 look.OrderByDescending(summary => summary.LookRank).ThenByDescending(summary => summary.LastExamination),
                 cancellation
             ),
             NeedsLookCount = counts?.Look ?? 0,
-            OnlyHistory = await RowsAsync(session, history.OrderByDescending(summary => summary.LastExamination), cancellation),
+            OnlyHistory = await RowsAsync(session, signed, history.OrderByDescending(summary => summary.LastExamination), cancellation),
             OnlyHistoryCount = counts?.History ?? 0,
             Drafts = await DraftsAsync(records, cancellation),
         };
     }
 
-    /// <summary>The open cases with an interval of their own, few as they are, and which of them are overdue or due soon.</summary>
-    private static async Task<(Guid[] All, Guid[] Overdue, Guid[] Soon)> OwnIntervalsAsync(
+    /// <summary>The open cases with an interval or a signed recheck of their own, and which of them are overdue or due soon.</summary>
+    private static async Task<(Guid[] All, Guid[] Overdue, Guid[] Soon)> OwnRhythmsAsync(
         RecordsSession session,
+        IReadOnlyDictionary<Guid, SignedRecheck> signed,
         CancellationToken cancellation
     )
     {
+        Guid[] signedFor = [.. signed.Keys];
         var cases = await (
             from injury in Open(session.Records)
             join summary in session.Records.CaseSummaries on injury.Id equals summary.CaseId
-            where injury.RecheckIntervalDays != null
+            where injury.RecheckIntervalDays != null || signedFor.Contains(injury.HorseId)
             select new
             {
                 injury.Id,
+                injury.HorseId,
                 injury.RecheckIntervalDays,
                 summary.LastSigned,
             }
         ).ToArrayAsync(cancellation);
         ILookup<RecheckState, Guid> states = cases.ToLookup(
-            row => DueDates.Of(row.RecheckIntervalDays, row.LastSigned, session.Practice, session.Today).State,
+            row =>
+                DueDates
+                    .Of(row.RecheckIntervalDays, row.LastSigned, session, signed.GetValueOrDefault(row.HorseId, SignedRecheck.None))
+                    .State,
             row => row.Id
         );
         return (
@@ -117,6 +127,7 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
     /// <summary>First which cases, by the few columns that order them; then those cases, so that nothing wide is ever sorted.</summary>
     private static async Task<IReadOnlyList<OverviewRow>> RowsAsync(
         RecordsSession session,
+        IReadOnlyDictionary<Guid, SignedRecheck> signed,
         IQueryable<CaseSummaryRecord> summaries,
         CancellationToken cancellation
     )
@@ -155,7 +166,7 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
                     row.Case.HorseId,
                     row.Name,
                     row.Yard,
-                    CaseRowQueries.Of(row.Case, row.Summary, session.Practice)
+                    CaseRowQueries.Of(row.Case, row.Summary, session, signed)
                 )),
         ];
     }

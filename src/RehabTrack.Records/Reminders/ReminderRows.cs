@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Schedule;
 using RehabTrack.Records.Bookings;
 using RehabTrack.Records.Cases;
+using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Room;
@@ -53,7 +54,12 @@ internal static class ReminderRows
                 reminder.BegunAt
             )
         ).ToArrayAsync(cancellation);
-        RecheckDue due = DueDates.Of(injury.RecheckIntervalDays, lastSigned, session.Practice, session.Today);
+        RecheckDue due = DueDates.Of(
+            injury.RecheckIntervalDays,
+            lastSigned,
+            session,
+            await SignedRechecks.OfHorseAsync(session, injury.HorseId, cancellation)
+        );
         return new ReminderLetter
         {
             CaseId = caseId,

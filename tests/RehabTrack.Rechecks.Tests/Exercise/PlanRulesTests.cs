@@ -35,6 +35,12 @@ public sealed class PlanRulesTests
                 plan => First(plan, step => step with { ShortestDays = -7 })
             ),
             ("endless", "steps[0].length", "step-length-out-of-range", plan => First(plan, step => step with { ShortestDays = 10000 })),
+            (
+                "no rhythm",
+                "steps[0].recheckIntervalDays",
+                "interval-out-of-range",
+                plan => First(plan, step => step with { RecheckIntervalDays = 0 })
+            ),
             ("eight days", "steps[0].daysAWeek", "days-a-week-out-of-range", plan => First(plan, step => step with { DaysAWeek = 8 })),
             ("minus days", "steps[0].daysAWeek", "days-a-week-out-of-range", plan => First(plan, step => step with { DaysAWeek = -1 })),
             ("minus outings", "steps[0].outingsADay", "outings-negative", plan => First(plan, step => step with { OutingsADay = -1 })),

@@ -62,6 +62,17 @@ public sealed class RecheckDueTests
                 seed: "0000KT2kSG20"
             );
 
+    [Theory]
+    [InlineData(50, DueBy.Signature, 50)]
+    [InlineData(60, DueBy.Interval, 60)]
+    [InlineData(0, DueBy.Interval, 60)]
+    public void A_day_that_a_vet_signed_is_held_against_the_interval_like_a_gate(int signed, DueBy by, int due)
+    {
+        RecheckDue read = RecheckDue.Of(Last, Settings, Last, Last.AddDays(signed), isGate: false);
+
+        Assert.Equal((Last.AddDays(due), by), (read.DueDate, read.By));
+    }
+
     [Fact]
     public void The_end_of_the_calendar_is_the_latest_due_date() =>
         Assert.Equal(DateOnly.MaxValue, RecheckDue.Of(DateOnly.MaxValue.AddDays(-3), Settings, Last).DueDate);

@@ -73,9 +73,15 @@ public static class BoardWords
             1 => RecheckPage.DueInOne,
             _ => Say(RecheckPage.DueIn, Figures.Date(date), left),
         };
-        return row.Due.By == DueBy.Gate ? Say(RecheckPage.DueByPlan, when)
-            : row.OwnIntervalDays is { } own ? Say(RecheckPage.OwnInterval, when, own)
-            : when;
+        string by = row.Due.By switch
+        {
+            DueBy.Gate => RecheckPage.DueByGate,
+            DueBy.Signature => RecheckPage.DueBySignature,
+            DueBy.Interval when row.StepIntervalDays == row.IntervalDays => RecheckPage.StepInterval,
+            DueBy.Interval when row.OwnIntervalDays is not null => RecheckPage.OwnInterval,
+            DueBy.Interval => RecheckPage.DueByInterval,
+        };
+        return Say(by, when, row.IntervalDays);
     }
 
     /// <summary>When the horse was last examined here; null when it was not.</summary>

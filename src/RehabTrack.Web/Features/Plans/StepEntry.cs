@@ -26,6 +26,9 @@ public sealed class StepEntry
     /// <summary>Shortest length, days.</summary>
     public string? Length { get; set; }
 
+    /// <summary>Days from one recheck to the next in this step.</summary>
+    public string? Rechecks { get; set; }
+
     /// <summary>How.</summary>
     public WorkModes Modes { get; set; }
 
@@ -61,6 +64,7 @@ public sealed class StepEntry
             Outings = EntryNumbers.Text(step.OutingsADay),
             Days = EntryNumbers.Text(step.DaysAWeek),
             Length = step.ShortestDays == 0 ? null : EntryNumbers.Text(step.ShortestDays),
+            Rechecks = EntryNumbers.Text(step.RecheckIntervalDays),
             Modes = step.Modes,
             Surfaces = step.Surfaces,
             Circles = step.Circles,
@@ -93,6 +97,7 @@ public sealed class StepEntry
             Surfaces = Surfaces,
             Turnout = Turnout,
             ShortestDays = numbers.Read($"{field}.length", Length) ?? 0,
+            RecheckIntervalDays = numbers.Read($"{field}.recheckIntervalDays", Rechecks),
             Gate = HasGate ? new Gate(Criteria?.Trim() ?? "", [.. Rules.Order()]) : null,
             Note = Note?.Trim() ?? "",
         };

@@ -3,6 +3,7 @@ using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Rechecks.Schedule;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Practices;
@@ -70,6 +71,7 @@ internal static class Invented
             LastExamination = due.AddDays(-60),
             LastSigned = due.AddDays(-60),
             DueOn = due,
+            DueBy = DueBy.Interval,
             WorstSeverity = null,
             RedCount = 0,
             AmberCount = 0,
