@@ -28,6 +28,11 @@ public static class InputHash
         StringBuilder text = new();
         Line(text, "engine", CaseAnalyser.EngineVersion, asOf, JsonSerializer.Serialize(settings));
         Case(text, course);
+        foreach (PlanPhaseStart phase in course.PlanPhases.Where(one => one.From <= asOf).OrderBy(one => one.From).ThenBy(one => one.Phase))
+        {
+            Line(text, "phase", phase.From, phase.Phase);
+        }
+
         foreach (
             Examination examination in course
                 .Examinations.Where(examination => examination.Date <= asOf)
@@ -46,7 +51,7 @@ public static class InputHash
         return Hashed(text);
     }
 
-    /// <summary>SHA-256 of what an analysis reads of the case beside its examinations: limb, structure, landmark, dates, target, the other limb, plan phases, distances and the zone length.</summary>
+    /// <summary>SHA-256 of what an analysis reads of the case beside its examinations: limb, structure, landmark, dates, target, the other limb, distances and the zone length.</summary>
     /// <param name="course">The case; its examinations do not enter.</param>
     public static string OfCase(CaseCourse course)
     {
@@ -80,11 +85,6 @@ public static class InputHash
             course.TargetFraction,
             course.OtherLimb
         );
-        foreach (PlanPhaseStart phase in course.PlanPhases.OrderBy(one => one.From).ThenBy(one => one.Phase))
-        {
-            Line(text, "phase", phase.From, phase.Phase);
-        }
-
         foreach (LandmarkDistance distance in course.LandmarkDistances.OrderBy(one => one.Proximal).ThenBy(one => one.Distal))
         {
             Line(text, "distance", distance.Proximal, distance.Distal, distance.Distance.Value);

@@ -3,6 +3,7 @@ using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Linking;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Room;
 
@@ -70,7 +71,15 @@ internal static class CaseRows
             Readings = [.. readings.Select(ReadingMap.ToReading).OfType<Reading>().Where(reading => reading.Level.Scheme == record.Zones)],
         };
 
-    public static CaseCourse ToCourse(CaseRecord record, IReadOnlyList<Examination> examinations) =>
+    /// <summary>The course of a case.</summary>
+    /// <param name="record">The case.</param>
+    /// <param name="examinations">Its examinations.</param>
+    /// <param name="phases">The phases of the horse's plan; null where no trend is read.</param>
+    public static CaseCourse ToCourse(
+        CaseRecord record,
+        IReadOnlyList<Examination> examinations,
+        IReadOnlyList<PlanPhaseStart>? phases = null
+    ) =>
         new()
         {
             Id = RecordText.Of(record.Id),
@@ -86,12 +95,14 @@ internal static class CaseRows
                 : [],
             ZoneLength = record.ZoneLengthCm is { } zoneLength ? new Centimetres(zoneLength) : null,
             Examinations = examinations,
+            PlanPhases = phases ?? [],
         };
 
     /// <summary>What the standing analysis of a case reads: all examinations but drafts, and the words that were not withdrawn.</summary>
     public static async Task<(CaseCourse Course, IReadOnlyList<LinkConstraint> Constraints)> StandingAsync(
         RecordsContext records,
         CaseRecord injury,
+        DateOnly today,
         CancellationToken cancellation
     )
     {
@@ -104,7 +115,8 @@ internal static class CaseRows
                 .. examinations
                     .Where(examination => examination.State != ExaminationState.Draft)
                     .Select(examination => ToExamination(examination, readings[examination.Id])),
-            ]
+            ],
+            await PhaseRows.OfAsync(records, injury.HorseId, today, cancellation)
         );
         return (course, [.. words.Where(word => word.WithdrawnAt is null).Select(ToConstraint)]);
     }

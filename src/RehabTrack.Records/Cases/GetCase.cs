@@ -71,7 +71,11 @@ public sealed class GetCase(RecordsAccess access) : UseCase<Guid, CaseView>(acce
             ResponsibleVetId = injury.ResponsibleVetId,
             ResponsibleVet = PersonNames.Name(names, injury.ResponsibleVetId),
             IsOpen = injury.ClosedAt is null,
-            Course = CaseRows.ToCourse(injury, [.. all.Where(examination => examination.State != ExaminationState.Draft)]),
+            Course = CaseRows.ToCourse(
+                injury,
+                [.. all.Where(examination => examination.State != ExaminationState.Draft)],
+                await PhaseRows.OfAsync(records, injury.HorseId, session.Today, cancellation)
+            ),
             Drafts = [.. all.Where(examination => examination.State == ExaminationState.Draft)],
             Examinations =
             [

@@ -48,7 +48,7 @@ internal static class SummaryRenewal
     )
     {
         CaseRecord injury = await records.Cases.AsNoTracking().FirstAsync(record => record.Id == caseId, cancellation);
-        (CaseCourse course, IReadOnlyList<LinkConstraint> constraints) = await CaseRows.StandingAsync(records, injury, cancellation);
+        (CaseCourse course, IReadOnlyList<LinkConstraint> constraints) = await CaseRows.StandingAsync(records, injury, today, cancellation);
         CaseAnalysis analysis = CaseAnalyser.Analyse(course, constraints, settings, today);
         CaseSummaryRecord computed = Of(analysis, course, constraints, caseId, records.PracticeId, now);
         CaseSummaryRecord? kept = await records.CaseSummaries.FirstOrDefaultAsync(summary => summary.CaseId == caseId, cancellation);

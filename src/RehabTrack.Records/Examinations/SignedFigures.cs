@@ -32,7 +32,12 @@ internal static class SignedFigures
     {
         AnalysisSettings settings = SettingsStore.Of(session.Practice);
         CaseRecord injury = await session.Records.Cases.AsNoTracking().FirstAsync(record => record.Id == examination.CaseId, cancellation);
-        (CaseCourse course, IReadOnlyList<LinkConstraint> words) = await CaseRows.StandingAsync(session.Records, injury, cancellation);
+        (CaseCourse course, IReadOnlyList<LinkConstraint> words) = await CaseRows.StandingAsync(
+            session.Records,
+            injury,
+            session.Today,
+            cancellation
+        );
         SeenFigures figures = SeenFigures.Of(course, words, CaseAnalyser.Analyse(course, words, settings, session.Today));
         if (seenHash is not null && seenHash != figures.InputHash)
         {

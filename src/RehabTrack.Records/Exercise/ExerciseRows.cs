@@ -56,14 +56,22 @@ internal static class ExerciseRows
     /// All that permits of some horses follow from: their lines, and their cases and signed examinations, each at the moment it was
     /// recorded.
     /// </summary>
-    public static async Task<IReadOnlyDictionary<Guid, PermitHistory>> HistoriesAsync(
+    public static Task<IReadOnlyDictionary<Guid, PermitHistory>> HistoriesAsync(
         RecordsSession session,
+        Guid[] horseIds,
+        ILookup<Guid, ExerciseEntryRecord> lines,
+        CancellationToken cancellation
+    ) => HistoriesAsync(session.Records, session.Practice.TimeZone, horseIds, lines, cancellation);
+
+    /// <summary>The same, for steps that have no person.</summary>
+    public static async Task<IReadOnlyDictionary<Guid, PermitHistory>> HistoriesAsync(
+        RecordsContext records,
+        string timeZone,
         Guid[] horseIds,
         ILookup<Guid, ExerciseEntryRecord> lines,
         CancellationToken cancellation
     )
     {
-        RecordsContext records = session.Records;
         ILookup<Guid, CaseRecord> cases = (
             await records.Cases.AsNoTracking().Where(injury => horseIds.Contains(injury.HorseId)).ToListAsync(cancellation)
         ).ToLookup(injury => injury.HorseId);
@@ -82,7 +90,7 @@ internal static class ExerciseRows
         ).ToLookup(examination => examination.CaseId);
         return horseIds.ToDictionary(
             id => id,
-            id => Of(lines[id], cases[id], [.. cases[id].SelectMany(injury => examinations[injury.Id])], session.Practice.TimeZone)
+            id => Of(lines[id], cases[id], [.. cases[id].SelectMany(injury => examinations[injury.Id])], timeZone)
         );
     }
 

@@ -31,7 +31,12 @@ internal static class GroundReader
         List<CaseGround> cases = [];
         foreach (CaseRecord injury in open)
         {
-            (CaseCourse course, IReadOnlyList<LinkConstraint> words) = await CaseRows.StandingAsync(session.Records, injury, cancellation);
+            (CaseCourse course, IReadOnlyList<LinkConstraint> words) = await CaseRows.StandingAsync(
+                session.Records,
+                injury,
+                session.Today,
+                cancellation
+            );
             CaseAnalysis analysis = CaseAnalyser.Analyse(course, words, settings, session.Today);
             Suggestion suggestion = CaseAnalyser.Suggest(course, analysis, asked, visit.ForRules);
             cases.Add(

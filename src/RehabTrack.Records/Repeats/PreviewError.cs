@@ -37,6 +37,7 @@ public sealed class PreviewError(RecordsAccess access) : UseCase<MeasurementErro
             (CaseCourse course, IReadOnlyList<LinkConstraint> constraints) = await CaseRows.StandingAsync(
                 records,
                 one.injury,
+                session.Today,
                 cancellation
             );
             LinkedCourse? links = null;

@@ -1,4 +1,5 @@
 using Microsoft.Data.Sqlite;
+using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Suggestions;
@@ -417,6 +418,26 @@ public sealed class ExerciseTests
 
             Assert.True((await at.DecideAsync(DecisionKind.Hold)).Succeeded);
             Assert.DoesNotContain((await at.YardAsync()).Permit.Reasons, reason => reason.Code == PermitReasonCode.Setback);
+        }
+
+        [Fact]
+        public async Task A_case_is_held_against_the_phase_that_was_permitted_before_its_examination()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            await at.SignAsync(ExerciseHouse.Plan with { Steps = [ExerciseHouse.Plan.Steps[1]] });
+            async Task<IReadOnlyList<PlanPhaseStart>> PhasesAsync() =>
+                (await at.House.Get<GetCase>().ExecuteAsync(at.House.Vet, at.Case)).Value.Course.PlanPhases;
+            Assert.Equal([new PlanPhaseStart(ExerciseHouse.Today.AddDays(1), PlanPhase.Trot)], await PhasesAsync());
+
+            at.House.Time.Advance(TimeSpan.FromDays(3));
+            await at.ReportAsync();
+            Assert.Equal(
+                [
+                    new PlanPhaseStart(ExerciseHouse.Today.AddDays(1), PlanPhase.Trot),
+                    new PlanPhaseStart(ExerciseHouse.Today.AddDays(4), PlanPhase.Walk),
+                ],
+                await PhasesAsync()
+            );
         }
 
         [Fact]
