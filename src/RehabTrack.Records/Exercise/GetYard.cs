@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Permits;
+using RehabTrack.Records.Bookings;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Keeping;
@@ -54,14 +55,15 @@ public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyLi
         ILookup<Guid, ConcernRecord> concerns = (
             await records.Concerns.AsNoTracking().Where(concern => ids.Contains(concern.HorseId)).ToListAsync(cancellation)
         ).ToLookup(concern => concern.HorseId);
-        ILookup<Guid, Rechecks.Anatomy.Limb> limbs = (
-            await ExerciseRows
-                .OpenCases(records)
-                .Where(injury => ids.Contains(injury.HorseId))
-                .OrderBy(injury => injury.Id)
-                .Select(injury => new { injury.HorseId, injury.Limb })
+        ILookup<Guid, CaseRow> cases = await CaseRowQueries.OfHorsesAsync(session, ids, onlyOpen: true, cancellation);
+        Guid[] caseIds = [.. cases.SelectMany(ofHorse => ofHorse).Select(injury => injury.Id)];
+        ILookup<Guid, BookingRecord> bookings = (
+            await BookingRows
+                .Standing(records)
+                .AsNoTracking()
+                .Where(booking => caseIds.Contains(booking.CaseId) && booking.Date >= session.Today)
                 .ToListAsync(cancellation)
-        ).ToLookup(injury => injury.HorseId, injury => injury.Limb);
+        ).ToLookup(booking => booking.CaseId);
         Dictionary<Guid, string> yards = await records.Yards.ToDictionaryAsync(yard => yard.Id, yard => yard.Name, cancellation);
         IReadOnlyDictionary<Guid, string> names = await PersonNames.OfAsync(
             records,
@@ -75,7 +77,7 @@ public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyLi
                 Id = horse.Id,
                 Name = horse.Name,
                 Markings = horse.Markings,
-                Limbs = [.. limbs[horse.Id].Distinct()],
+                Limbs = [.. cases[horse.Id].OrderBy(injury => injury.Id).Select(injury => injury.Limb).Distinct()],
                 HasPhoto = horse.PhotoId is not null,
                 Yard = horse.YardId is { } yard ? yards.GetValueOrDefault(yard) : null,
                 Permit = PermitReader.For(histories[horse.Id], session.Today),
@@ -91,10 +93,25 @@ public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyLi
                         ? latest.Release.Owner
                         : latest.Release.Trainer
                     : [],
+                Pictures = forOwner && released.TryGetValue(horse.Id, out latest) ? latest.Release.Pictures ?? [] : [],
+                Recheck = Recheck(cases[horse.Id], bookings),
                 ReleasedAt = released.TryGetValue(horse.Id, out latest) ? latest.At : null,
             })
             .ToList();
     }
+
+    private static YardRecheck? Recheck(IEnumerable<CaseRow> cases, ILookup<Guid, BookingRecord> bookings) =>
+        cases
+            .Select(injury =>
+                bookings[injury.Id].OrderBy(booking => booking.Date).ThenBy(booking => booking.Time).FirstOrDefault() is { } booked
+                    ? new YardRecheck(booked.Date, booked.Time, true)
+                : injury.Summary?.DueOn is { } due ? new YardRecheck(due, null, false)
+                : null
+            )
+            .OfType<YardRecheck>()
+            .OrderBy(recheck => recheck.Date)
+            .ThenBy(recheck => recheck.Time)
+            .FirstOrDefault();
 
     private static OpenConcern? Unanswered(
         IEnumerable<ExerciseEntryRecord> lines,

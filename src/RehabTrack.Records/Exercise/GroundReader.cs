@@ -1,6 +1,8 @@
+using System.Runtime.CompilerServices;
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Analysis;
 using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Linking;
 using RehabTrack.Rechecks.Suggestions;
 using RehabTrack.Records.Cases;
@@ -22,21 +24,11 @@ internal static class GroundReader
     )
     {
         AnalysisSettings settings = SettingsStore.Of(session.Practice);
-        List<CaseRecord> open = await ExerciseRows
-            .OpenCases(session.Records)
-            .AsNoTracking()
-            .Where(injury => injury.HorseId == horseId)
-            .OrderBy(injury => injury.Id)
-            .ToListAsync(cancellation);
         List<CaseGround> cases = [];
-        foreach (CaseRecord injury in open)
+        await foreach (
+            (CaseRecord injury, CaseCourse course, IReadOnlyList<LinkConstraint> words) in OpenAsync(session, horseId, cancellation)
+        )
         {
-            (CaseCourse course, IReadOnlyList<LinkConstraint> words) = await CaseRows.StandingAsync(
-                session.Records,
-                injury,
-                session.Today,
-                cancellation
-            );
             CaseAnalysis analysis = CaseAnalyser.Analyse(course, words, settings, session.Today);
             Suggestion suggestion = CaseAnalyser.Suggest(course, analysis, asked, visit.ForRules);
             cases.Add(
@@ -67,6 +59,49 @@ internal static class GroundReader
             Suggested = cases.Count == 0 ? null : cases.Max(ground => ground.Suggested),
             Cases = cases,
         };
+    }
+
+    /// <summary>The sizes of the injuries of a horse's open cases as they are known now; cases without a size are left out.</summary>
+    public static async Task<IReadOnlyList<SizePicture>> PicturesAsync(RecordsSession session, Guid horseId, CancellationToken cancellation)
+    {
+        AnalysisSettings settings = SettingsStore.Of(session.Practice);
+        List<SizePicture> pictures = [];
+        await foreach (
+            (CaseRecord injury, CaseCourse course, IReadOnlyList<LinkConstraint> words) in OpenAsync(session, horseId, cancellation)
+        )
+        {
+            IReadOnlyList<SizeBar> bars = SizeBar.Of(CaseAnalyser.Analyse(course, words, settings, session.Today).Trend);
+            if (bars.Count > 0)
+            {
+                pictures.Add(new SizePicture(injury.Limb, bars));
+            }
+        }
+
+        return pictures;
+    }
+
+    private static async IAsyncEnumerable<(CaseRecord Case, CaseCourse Course, IReadOnlyList<LinkConstraint> Words)> OpenAsync(
+        RecordsSession session,
+        Guid horseId,
+        [EnumeratorCancellation] CancellationToken cancellation
+    )
+    {
+        List<CaseRecord> open = await ExerciseRows
+            .OpenCases(session.Records)
+            .AsNoTracking()
+            .Where(injury => injury.HorseId == horseId)
+            .OrderBy(injury => injury.Id)
+            .ToListAsync(cancellation);
+        foreach (CaseRecord injury in open)
+        {
+            (CaseCourse course, IReadOnlyList<LinkConstraint> words) = await CaseRows.StandingAsync(
+                session.Records,
+                injury,
+                session.Today,
+                cancellation
+            );
+            yield return (injury, course, words);
+        }
     }
 
     /// <summary>

@@ -32,10 +32,15 @@ public sealed class ReleaseDecision(RecordsAccess access) : Command<ReleaseDecis
         }
 
         Checks checks = new();
-        Release release = new(Sentences(checks, "owner", input.Release.Owner), Sentences(checks, "trainer", input.Release.Trainer));
+        Release release = new(Sentences(checks, "owner", input.Owner), Sentences(checks, "trainer", input.Trainer));
         if (checks.Any)
         {
             return checks.Problems;
+        }
+
+        if (input.WithPicture)
+        {
+            release = release with { Pictures = await GroundReader.PicturesAsync(session, decision.HorseId, cancellation) };
         }
 
         decision.ReleaseJson = JsonSerializer.Serialize(release, RecordJson.Options);

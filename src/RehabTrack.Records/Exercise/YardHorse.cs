@@ -38,6 +38,12 @@ public sealed record YardHorse
     /// <summary>What was released for the trainer, sentence by sentence; empty when nothing was.</summary>
     public required IReadOnlyList<string> Released { get; init; }
 
+    /// <summary>The sizes of the injuries as they were released to the owner; empty for others and when none was.</summary>
+    public required IReadOnlyList<SizePicture> Pictures { get; init; }
+
+    /// <summary>The next recheck; null when none is booked or due.</summary>
+    public required YardRecheck? Recheck { get; init; }
+
     /// <summary>When it was released (UTC).</summary>
     public required DateTime? ReleasedAt { get; init; }
 }

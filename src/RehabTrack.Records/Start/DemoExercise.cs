@@ -45,7 +45,10 @@ internal sealed class DemoExercise(Func<DateOnly, TimeOnly, RecordsAccess> at, F
     {
         for (DateOnly day = logs.From; day <= logs.To; day = day.AddDays(logs.EveryDays))
         {
-            yield return day;
+            if (day.DayOfWeek != logs.RestDay)
+            {
+                yield return day;
+            }
         }
     }
 
@@ -162,7 +165,9 @@ internal sealed class DemoExercise(Func<DateOnly, TimeOnly, RecordsAccess> at, F
                     commandOf($"release {horse} {date.DayNumber}"),
                     signed.Id,
                     signed.Version,
-                    new Release(decision.Owner, decision.Trainer)
+                    decision.Owner,
+                    decision.Trainer,
+                    WithPicture: true
                 ),
                 cancellation
             )

@@ -7,4 +7,5 @@ namespace RehabTrack.Records.Start;
 /// <param name="Walk">Walk, min a day.</param>
 /// <param name="Trot">Trot, min a day.</param>
 /// <param name="Canter">Canter, min a day.</param>
-public sealed record DemoLogs(DateOnly From, DateOnly To, int EveryDays, int Walk, int Trot = 0, int Canter = 0);
+/// <param name="RestDay">The day of the week without work; null when there is none.</param>
+public sealed record DemoLogs(DateOnly From, DateOnly To, int EveryDays, int Walk, int Trot = 0, int Canter = 0, DayOfWeek? RestDay = null);

@@ -3,6 +3,7 @@ using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Suggestions;
+using RehabTrack.Records.Bookings;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Practices;
@@ -208,10 +209,7 @@ public sealed class ExerciseTests
 
             Outcome<Saved> empty = await at
                 .House.Get<ReleaseDecision>()
-                .ExecuteAsync(
-                    at.House.Vet,
-                    new ReleaseDecisionInput(Guid.NewGuid(), decision.Id, decision.Version, new Release([" "], []))
-                );
+                .ExecuteAsync(at.House.Vet, new ReleaseDecisionInput(Guid.NewGuid(), decision.Id, decision.Version, [" "], []));
             Assert.Equal(["owner", "trainer"], empty.Problems.Select(problem => problem.Field));
 
             Assert.True(
@@ -224,7 +222,8 @@ public sealed class ExerciseTests
                                 Guid.NewGuid(),
                                 decision.Id,
                                 decision.Version,
-                                new Release(["Thistle Vane stays at walk."], ["Walk in hand, nothing more."])
+                                ["Thistle Vane stays at walk."],
+                                ["Walk in hand, nothing more."]
                             )
                         )
                 ).Succeeded
@@ -232,6 +231,67 @@ public sealed class ExerciseTests
             Assert.Equal(["Walk in hand, nothing more."], (await at.YardAsync()).Released);
             Assert.Equal(["Thistle Vane stays at walk."], (await at.YardAsync(at.Owner)).Released);
         }
+
+        [Fact]
+        public async Task The_sizes_of_an_injury_reach_the_owner_alone_as_they_were_when_released_and_only_when_ticked()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            foreach ((int days, double area) in ((int, double)[])[(-120, 0.5), (-60, 0.25), (0, 0.24)])
+            {
+                await at.House.SignedAsync(at.Case, Wishes.Content(ExerciseHouse.Today.AddDays(days), (16, 0.1), (18, area), (20, 0)));
+            }
+
+            await at.SignAsync(ExerciseHouse.Plan);
+            Saved decision = (await at.DecideAsync(DecisionKind.Hold)).Value;
+            Saved plain = await ReleaseAsync(at, decision, withPicture: false);
+            Assert.Empty((await at.YardAsync(at.Owner)).Pictures);
+
+            await ReleaseAsync(at, plain, withPicture: true);
+            IReadOnlyList<SizePicture> shown = (await at.YardAsync(at.Owner)).Pictures;
+            Assert.Equal([true, true, true], Assert.Single(shown).Bars.Select(bar => bar.Share is > 0 and <= 1));
+            Assert.Equal([1, 0.5, 0.5], shown[0].Bars.Select(bar => Math.Round(bar.Share, 1)));
+            Assert.Equal([false, true], shown[0].Bars.Skip(1).Select(bar => bar.IsWithinError));
+            Assert.Empty((await at.YardAsync()).Pictures);
+
+            at.House.Time.Advance(TimeSpan.FromDays(1));
+            await at.House.SignedAsync(at.Case, Wishes.Content(ExerciseHouse.Today.AddDays(1), (16, 0.1), (18, 0.9), (20, 0.4)));
+            Assert.Equal(shown[0].Bars, (await at.YardAsync(at.Owner)).Pictures[0].Bars);
+        }
+
+        [Fact]
+        public async Task The_next_recheck_is_the_day_it_is_due_and_the_one_booked_when_there_is_a_booking()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Assert.Null((await at.YardAsync()).Recheck);
+            await at.House.SignedAsync(at.Case, Wishes.Content(ExerciseHouse.Today, (16, 0.1), (18, 0.3), (20, 0)));
+            Assert.Equal(new YardRecheck(ExerciseHouse.Today.AddDays(60), null, false), (await at.YardAsync()).Recheck);
+
+            Outcome<Saved> booked = await at
+                .House.Get<BookRecheck>()
+                .ExecuteAsync(
+                    at.House.Vet,
+                    new BookRecheckInput(
+                        Guid.NewGuid(),
+                        at.Case,
+                        new BookingPlan { Date = ExerciseHouse.Today.AddDays(62), Time = new TimeOnly(9, 30) }
+                    )
+                );
+            Assert.True(booked.Succeeded);
+            Assert.Equal(
+                new YardRecheck(ExerciseHouse.Today.AddDays(62), new TimeOnly(9, 30), true),
+                (await at.YardAsync(at.Owner)).Recheck
+            );
+        }
+
+        private static async Task<Saved> ReleaseAsync(ExerciseHouse at, Saved decision, bool withPicture) =>
+            (
+                await at
+                    .House.Get<ReleaseDecision>()
+                    .ExecuteAsync(
+                        at.House.Vet,
+                        new ReleaseDecisionInput(Guid.NewGuid(), decision.Id, decision.Version, ["She walks."], ["Walk."], withPicture)
+                    )
+            ).Value;
     }
 
     public sealed class LogsAndConcerns

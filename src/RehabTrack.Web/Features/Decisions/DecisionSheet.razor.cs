@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Components;
 using RehabTrack.Rechecks.Exercise;
+using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Suggestions;
 using RehabTrack.Records.Cases;
@@ -19,6 +20,7 @@ public sealed partial class DecisionSheet
     private readonly FormProblems _problems = new();
     private readonly FormProblems _releaseProblems = new();
     private ExerciseView? _view;
+    private IReadOnlyList<SizePicture> _pictures = [];
     private IReadOnlyList<OpenCaseToday> _cases = [];
     private IReadOnlyList<(OpenCaseToday Open, Suggestion Said)> _suggestions = [];
     private IReadOnlyList<ExerciseLine> _unseen = [];
@@ -86,6 +88,12 @@ public sealed partial class DecisionSheet
         }
 
         _cases = cases;
+        _pictures =
+        [
+            .. cases
+                .Select(open => new SizePicture(open.Case.Course.Limb, SizeBar.Of(open.Analysis.Trend)))
+                .Where(picture => picture.Bars.Count > 0),
+        ];
     }
 
     /// <summary>A visit with nothing recorded yet; the step asked about is the one that the next gate names.</summary>
@@ -210,13 +218,13 @@ public sealed partial class DecisionSheet
         };
     }
 
-    private async Task ReleaseAsync(Release release)
+    private async Task ReleaseAsync(ReleaseWish wish)
     {
         DecisionView latest = _view!.Decisions[0];
         _releasing = true;
         Outcome<Saved> outcome = await AskAsync(
             ReleaseDecision,
-            new ReleaseDecisionInput(Guid.CreateVersion7(), latest.Id, latest.Version, release)
+            new ReleaseDecisionInput(Guid.CreateVersion7(), latest.Id, latest.Version, wish.Owner, wish.Trainer, wish.WithPicture)
         );
         _releasing = false;
         _releaseConflict = outcome.Problems.Any(problem => problem.Code == "changed-meanwhile");
