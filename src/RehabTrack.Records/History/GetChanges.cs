@@ -34,20 +34,46 @@ public sealed class GetChanges(RecordsAccess access) : UseCase<Guid, IReadOnlyLi
         )
             .Take(MostLines)
             .ToArrayAsync(cancellation);
+        ChangeView[] views =
+        [
+            .. lines.Select(line => new ChangeView
+            {
+                At = line.Change.At,
+                By = line.Name,
+                UseCase = line.Change.UseCase,
+                Kind = line.Change.Kind,
+                RecordId = line.Change.RecordId,
+                IsNew = line.Change.BeforeJson is null,
+                Fields = ChangeFields.Of(line.Change.BeforeJson, line.Change.AfterJson),
+            }),
+        ];
+        IReadOnlyDictionary<Guid, string> names = await PersonNames.OfAsync(
+            records,
+            views.SelectMany(view => view.Fields).SelectMany(field => new[] { PersonOf(field.Before), PersonOf(field.After) }),
+            cancellation
+        );
         return Outcome<IReadOnlyList<ChangeView>>.Of(
             [
-                .. lines.Select(line => new ChangeView
-                {
-                    At = line.Change.At,
-                    By = line.Name,
-                    UseCase = line.Change.UseCase,
-                    Kind = line.Change.Kind,
-                    RecordId = line.Change.RecordId,
-                    IsNew = line.Change.BeforeJson is null,
-                    Fields = ChangeFields.Of(line.Change.BeforeJson, line.Change.AfterJson),
-                }),
+                .. views.Select(view =>
+                    view with
+                    {
+                        Fields =
+                        [
+                            .. view.Fields.Select(field =>
+                                field with
+                                {
+                                    Before = PersonNames.Name(names, PersonOf(field.Before)) ?? field.Before,
+                                    After = PersonNames.Name(names, PersonOf(field.After)) ?? field.After,
+                                }
+                            ),
+                        ],
+                    }
+                ),
             ],
             []
         );
     }
+
+    // People are told by name; an id that is nobody's stays as it is.
+    private static Guid? PersonOf(string? value) => Guid.TryParseExact(value, "D", out Guid id) ? id : null;
 }

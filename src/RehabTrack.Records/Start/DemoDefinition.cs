@@ -11,6 +11,7 @@ namespace RehabTrack.Records.Start;
 /// <param name="Horses">Its horses.</param>
 /// <param name="Imports">Names of the import files beside it.</param>
 /// <param name="Cases">What was signed here of each case.</param>
+/// <param name="Desk">What the practice did about rechecks.</param>
 public sealed record DemoDefinition(
     DateOnly AnchorDate,
     DemoPractice Practice,
@@ -18,7 +19,8 @@ public sealed record DemoDefinition(
     IReadOnlyList<DemoYard> Yards,
     IReadOnlyList<DemoHorse> Horses,
     IReadOnlyList<string> Imports,
-    IReadOnlyList<DemoCase> Cases
+    IReadOnlyList<DemoCase> Cases,
+    DemoDesk Desk
 )
 {
     private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web)

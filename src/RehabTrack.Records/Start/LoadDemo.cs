@@ -3,7 +3,9 @@ using System.Security.Cryptography;
 using System.Text;
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Exams;
+using RehabTrack.Records.Bookings;
 using RehabTrack.Records.Cases;
+using RehabTrack.Records.Covers;
 using RehabTrack.Records.Examinations;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Imports;
@@ -48,12 +50,16 @@ public sealed class LoadDemo(RecordsAccess access)
 
         Dictionary<string, Actor> people = await PeopleAsync(story, cancellation);
         await HorsesAsync(story, people, cancellation);
+        Dictionary<string, Guid> cases = new(StringComparer.Ordinal);
         foreach (DemoCase injury in demo.Cases)
         {
             CaseFile file =
                 files.FirstOrDefault(file => file.Label == injury.Label)
                 ?? throw new InvalidOperationException($"The demo's files have no case {injury.Label}.");
-            await CaseAsync(story, people[injury.ResponsibleVet], injury, Shift(file, story.ShiftDays), cancellation);
+            cases.Add(
+                injury.Label,
+                await CaseAsync(story, people[injury.ResponsibleVet], injury, Shift(file, story.ShiftDays), cancellation)
+            );
         }
 
         DemoExercise exercise = new((date, time) => At(demo, date, time), CommandOf, story.ShiftDays);
@@ -61,6 +67,8 @@ public sealed class LoadDemo(RecordsAccess access)
         {
             await exercise.RunAsync(plan, people, cancellation);
         }
+
+        await DeskAsync(story, people, cases, cancellation);
 
         await DoneAsync(story, cancellation);
         return story.Founder;
@@ -219,7 +227,7 @@ public sealed class LoadDemo(RecordsAccess access)
         }
     }
 
-    private async Task CaseAsync(Story story, Actor vet, DemoCase injury, CaseFile file, CancellationToken cancellation)
+    private async Task<Guid> CaseAsync(Story story, Actor vet, DemoCase injury, CaseFile file, CancellationToken cancellation)
     {
         DateOnly last = file.Course.Examinations.Max(examination => examination.Date);
         DateOnly signedFrom = injury.SignedFrom?.AddDays(story.ShiftDays) ?? last.AddDays(1);
@@ -264,6 +272,76 @@ public sealed class LoadDemo(RecordsAccess access)
         foreach (Examination examination in file.Course.Examinations.Except(history).OrderBy(entered => entered.Date))
         {
             await ExaminationAsync(story, vet, caseId, $"{injury.Label} {examination.Id}", examination, cancellation);
+        }
+
+        return caseId;
+    }
+
+    /// <summary>Bookings, calls and cover, each at the time at which it was made.</summary>
+    private async Task DeskAsync(
+        Story story,
+        Dictionary<string, Actor> people,
+        Dictionary<string, Guid> cases,
+        CancellationToken cancellation
+    )
+    {
+        DemoDesk desk = story.Demo.Desk;
+        Actor clerk = people[desk.By];
+        DateOnly Day(DateOnly date) => date.AddDays(story.ShiftDays);
+        foreach (DemoCover cover in desk.Covers)
+        {
+            Must(
+                await new SaveCover(At(story.Demo, Day(cover.Set), Morning)).ExecuteAsync(
+                    people[cover.Vet],
+                    new SaveCoverInput(
+                        CommandOf($"cover {cover.Vet} {cover.From.DayNumber}"),
+                        people[cover.Vet].PersonId,
+                        people[cover.By].PersonId,
+                        Day(cover.From),
+                        Day(cover.To)
+                    ),
+                    cancellation
+                )
+            );
+        }
+
+        foreach (DemoCall call in desk.Calls)
+        {
+            Must(
+                await new NoteCall(At(story.Demo, Day(call.Date), Evening)).ExecuteAsync(
+                    clerk,
+                    new NoteCallInput(
+                        CommandOf($"call {call.Case} {call.Date.DayNumber}"),
+                        cases[call.Case],
+                        call.Outcome,
+                        people[call.Person].PersonId,
+                        call.Words
+                    ),
+                    cancellation
+                )
+            );
+        }
+
+        foreach (DemoBooking booking in desk.Bookings)
+        {
+            Must(
+                await new BookRecheck(At(story.Demo, Day(booking.Made), Evening)).ExecuteAsync(
+                    clerk,
+                    new BookRecheckInput(
+                        CommandOf($"book {booking.Case} {booking.Date.DayNumber}"),
+                        cases[booking.Case],
+                        new BookingPlan
+                        {
+                            Date = Day(booking.Date),
+                            Time = booking.Time,
+                            VetId = people[booking.Vet].PersonId,
+                            Place = booking.Place,
+                            TravelNote = booking.TravelNote,
+                        }
+                    ),
+                    cancellation
+                )
+            );
         }
     }
 

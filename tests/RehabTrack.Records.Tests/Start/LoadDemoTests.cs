@@ -3,6 +3,7 @@ using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Permits;
+using RehabTrack.Records.Bookings;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Horses;
@@ -79,6 +80,13 @@ public sealed class LoadDemoTests
         );
         Assert.Equal(new OutingMinutes(20, 25, 2), permits["Quillon"].Work.Outing);
         Assert.Equal((20, 0), (permits["Tansy Fathom"].Work.Outing.Walk, permits["Tansy Fathom"].Work.Outing.Trot));
+        BoardView board = (await house.Get<GetBoard>().ExecuteAsync(vet, new BoardInput())).Value;
+        Assert.Equal(
+            (new DateOnly(2027, 2, 13), "Tamsin Orrel"),
+            board.Rows.Where(row => row.HorseName == "Quillon").Select(row => (row.Booking!.Date, row.Booking.Vet)).Single()
+        );
+        Assert.Equal(CallOutcome.LeftMessage, board.Rows.Single(row => row.HorseName == "Brimble Hob").LastCall!.Outcome);
+        Assert.True(Assert.Single(board.Covers).Holds(new DateOnly(2027, 2, 10)));
         IReadOnlyList<Actor> doors = await house.Get<SignInDoor>().ListAsync();
         Assert.Equal(Role.Vet, doors[0].Role);
         Assert.Superset(

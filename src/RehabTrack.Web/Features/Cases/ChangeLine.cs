@@ -47,6 +47,7 @@ public sealed partial record ChangeLine(string What, string By, DateTime At, IRe
         [
             .. group
                 .SelectMany((change, index) => change.Fields.Select(field => (Field: field, Age: index)))
+                .Where(one => ChangeWords.IsTold(one.Field.Field))
                 .GroupBy(one => one.Field.Field, StringComparer.Ordinal)
                 .Select(field =>
                     (Name: field.Key, Before: field.MaxBy(one => one.Age).Field.Before, After: field.MinBy(one => one.Age).Field.After)
@@ -57,8 +58,8 @@ public sealed partial record ChangeLine(string What, string By, DateTime At, IRe
                         TextCulture.Default,
                         CasePage.FieldChanged,
                         NameOf(field.Name),
-                        field.Before ?? CasePage.Nothing,
-                        field.After ?? CasePage.Nothing
+                        ChangeWords.Value(group[0].Kind, field.Name, field.Before) ?? CasePage.Nothing,
+                        ChangeWords.Value(group[0].Kind, field.Name, field.After) ?? CasePage.Nothing
                     )
                 ),
         ];

@@ -1,3 +1,6 @@
+using RehabTrack.Records.Bookings;
+using RehabTrack.Records.Reminders;
+using RehabTrack.Web.Features.Board;
 using RehabTrack.Wording;
 
 namespace RehabTrack.Web.Features.Cases;
@@ -20,6 +23,21 @@ public static class ChangeWords
         ["WithdrawLinkWord"] = CasePage.Did_WithdrawLinkWord,
         ["ApplyImport"] = CasePage.Did_ApplyImport,
         ["LoadDemo"] = CasePage.Did_LoadDemo,
+        ["BookRecheck"] = CasePage.Did_BookRecheck,
+        ["MoveBooking"] = CasePage.Did_MoveBooking,
+        ["CancelBooking"] = CasePage.Did_CancelBooking,
+        ["NoteCall"] = CasePage.Did_NoteCall,
+        ["BeginReminder"] = CasePage.Did_BeginReminder,
+        ["SettleReminder"] = CasePage.Did_SettleReminder,
+        ["SetInterval"] = CasePage.Did_SetInterval,
+        ["CloseCase"] = CasePage.Did_CloseCase,
+    };
+
+    private static readonly Dictionary<ReminderState, string> ReminderStates = new()
+    {
+        [ReminderState.Begun] = CasePage.Reminder_Begun,
+        [ReminderState.Sent] = CasePage.Reminder_Sent,
+        [ReminderState.Refused] = CasePage.Reminder_Refused,
     };
 
     private static readonly Dictionary<string, string> Kinds = new(StringComparer.Ordinal)
@@ -28,6 +46,9 @@ public static class ChangeWords
         ["Examination"] = CasePage.Kind_Examination,
         ["LinkWord"] = CasePage.Kind_LinkWord,
         ["Horse"] = CasePage.Kind_Horse,
+        ["Booking"] = CasePage.Kind_Booking,
+        ["Call"] = CasePage.Kind_Call,
+        ["Reminder"] = CasePage.Kind_Reminder,
     };
 
     private static readonly Dictionary<string, string> Fields = new(StringComparer.Ordinal)
@@ -85,6 +106,44 @@ public static class ChangeWords
         ["otherLimbLigamentAreaCm2"] = CasePage.Field_otherLimbLigamentAreaCm2,
         ["otherLimbThicknessCm"] = CasePage.Field_otherLimbThicknessCm,
         ["reason"] = CasePage.Field_reason,
+        ["time"] = CasePage.Field_time,
+        ["minutes"] = CasePage.Field_minutes,
+        ["vetId"] = CasePage.Field_vetId,
+        ["place"] = CasePage.Field_place,
+        ["travelNote"] = CasePage.Field_travelNote,
+        ["afterExamination"] = CasePage.Field_afterExamination,
+        ["cancelledReason"] = CasePage.Field_cancelledReason,
+        ["outcome"] = CasePage.Field_outcome,
+        ["personId"] = CasePage.Field_personId,
+        ["words"] = CasePage.Field_words,
+        ["mail"] = CasePage.Field_mail,
+        ["dueOn"] = CasePage.Field_dueOn,
+        ["trouble"] = CasePage.Field_trouble,
+        ["recheckIntervalDays"] = CasePage.Field_recheckIntervalDays,
+        ["responsibleVetId"] = CasePage.Field_responsibleVetId,
+        ["end"] = CasePage.Field_end,
+        ["endedOn"] = CasePage.Field_endedOn,
+        ["importLabel"] = CasePage.Field_importLabel,
+        ["archivedAt"] = CasePage.Field_archivedAt,
+    };
+
+    // Who did it and when stands in the line itself, and of what in the page's head.
+    private static readonly HashSet<string> Untold = new(StringComparer.Ordinal)
+    {
+        "horseId",
+        "caseId",
+        "bookedById",
+        "bookedAt",
+        "cancelledAt",
+        "notedById",
+        "notedAt",
+        "begunById",
+        "begunAt",
+        "settledAt",
+        "closedAt",
+        "closedById",
+        "sequence",
+        "changedAt",
     };
 
     /// <summary>What a use case did, in words; null when it has none.</summary>
@@ -95,4 +154,19 @@ public static class ChangeWords
 
     /// <summary>A field of a record.</summary>
     public static string Field(string field) => Fields.GetValueOrDefault(field, field);
+
+    /// <summary>Whether a field is told at all.</summary>
+    public static bool IsTold(string field) => !Untold.Contains(field);
+
+    /// <summary>A value of a field, in words where it is a code.</summary>
+    /// <param name="kind">The kind of record.</param>
+    /// <param name="field">The field.</param>
+    /// <param name="value">The value as kept.</param>
+    public static string? Value(string kind, string field, string? value) =>
+        (kind, field) switch
+        {
+            ("Call", "outcome") when Enum.TryParse(value, out CallOutcome outcome) => BoardWords.Of(outcome),
+            ("Reminder", "state") when Enum.TryParse(value, out ReminderState state) => ReminderStates[state],
+            _ => value,
+        };
 }

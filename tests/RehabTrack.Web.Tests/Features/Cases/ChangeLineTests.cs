@@ -45,6 +45,31 @@ public sealed class ChangeLineTests
     }
 
     [Fact]
+    public void Bookings_calls_and_reminders_are_told_in_words_without_what_the_line_says_already()
+    {
+        static string[] Told(string useCase, string kind, params FieldChange[] fields)
+        {
+            ChangeLine line = Assert.Single(
+                ChangeLine.Of([Change(useCase, "Ada", 1, null, null) with { Kind = kind, IsNew = true, Fields = fields }])
+            );
+            return [line.What, .. line.Fields];
+        }
+
+        Assert.Equal(
+            ["Recheck booked", "place: nothing becomes Long Acre"],
+            Told("BookRecheck", "Booking", new FieldChange("place", null, "Long Acre"), new FieldChange("bookedAt", null, "2026-11-24"))
+        );
+        Assert.Equal(
+            ["Call noted", "outcome: nothing becomes Message left"],
+            Told("NoteCall", "Call", new FieldChange("outcome", null, "LeftMessage"), new FieldChange("caseId", null, "x"))
+        );
+        Assert.Equal(
+            ["What became of a reminder kept", "state: asked of the mail server becomes taken by the mail server"],
+            Told("SettleReminder", "Reminder", new FieldChange("state", "Begun", "Sent"))
+        );
+    }
+
+    [Fact]
     public void What_has_no_words_of_its_own_is_still_told() =>
         Assert.Equal("Examination changed", Assert.Single(ChangeLine.Of([Change("SomethingNew", "Ada", 1, "a", "b")])).What);
 }
