@@ -34,4 +34,28 @@ public sealed class LostConnectionTests(ChromiumFixture chromium, DemoFixture de
         await Assertions.Expect(named).ToBeFocusedAsync();
         await Assertions.Expect(named).ToHaveValueAsync("1,33");
     }
+
+    [Fact]
+    public async Task A_decision_that_was_being_written_is_back_when_the_page_had_to_be_opened_anew()
+    {
+        await using Visit visit = await chromium.VisitAsAsync(demo.App, "Vet");
+        await DemoPages.OpenBelowHorseAsync(visit, "Quillon", "/decision");
+        await visit.Page.Locator("#visit-note").FillAsync("a little stiff to the left");
+        await visit.Page.Locator("button[data-kind=Hold]").ClickAsync();
+        await visit.Page.Locator("#decision-reason").FillAsync("as the scan says");
+        await visit.Page.Locator("#limit-trot").FillAsync("12");
+
+        await visit.Page.ReloadAsync();
+        await visit.WaitUntilLiveAsync();
+
+        await Assertions.Expect(visit.Page.Locator("#decision-reason")).ToHaveValueAsync("as the scan says");
+        await Assertions.Expect(visit.Page.Locator("#limit-trot")).ToHaveValueAsync("12");
+        await Assertions.Expect(visit.Page.Locator("#visit-note")).ToHaveValueAsync("a little stiff to the left");
+        await Assertions.Expect(visit.Page.Locator("button[data-kind=Hold]")).ToHaveAttributeAsync("aria-pressed", "true");
+
+        await visit.Page.Locator(".typed-keeper .notice button").ClickAsync();
+        await visit.WaitUntilLiveAsync();
+        await Assertions.Expect(visit.Page.Locator("#visit-note")).ToHaveValueAsync("");
+        Assert.Empty(visit.Complaints);
+    }
 }

@@ -25,6 +25,8 @@ public sealed partial class DecisionSheet
     private IReadOnlyList<(OpenCaseToday Open, Suggestion Said)> _suggestions = [];
     private IReadOnlyList<ExerciseLine> _unseen = [];
     private DecisionEntry? _entry;
+    private TypedKeeper? _keeper;
+    private Guid _reader;
     private PermitComparison? _sides;
     private Visit _visit = new();
     private AskedStep _asked;
@@ -65,7 +67,9 @@ public sealed partial class DecisionSheet
             return;
         }
 
-        _mayDecide = RightsTable.ReachOf((await ActorAsync()).Role, Right.DecideExercise) != Reach.None;
+        Actor reader = await ActorAsync();
+        _reader = reader.PersonId;
+        _mayDecide = RightsTable.ReachOf(reader.Role, Right.DecideExercise) != Reach.None;
         await LoadAsync();
         Begin();
     }
@@ -182,6 +186,7 @@ public sealed partial class DecisionSheet
         if (outcome.Succeeded)
         {
             (_justSigned, _unseen) = (true, []);
+            await (_keeper?.ForgetAsync() ?? Task.CompletedTask);
             await LoadAsync();
             Begin();
         }

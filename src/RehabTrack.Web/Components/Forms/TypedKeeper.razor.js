@@ -1,0 +1,166 @@
+// Keeps what is typed into the fields of a form in the browser until the server says that it was taken. The fields themselves are the
+// server's: this script only remembers, sends again and puts back.
+
+const keptHours = 24;
+const patienceMilliseconds = 15000;
+const kind = "kind";
+const reconnectBox = "components-reconnect-modal";
+
+export function attach(root, key) {
+  return new Keeper(root, `typed:${key}`);
+}
+
+class Keeper {
+  constructor(root, key) {
+    this.root = root;
+    this.key = key;
+    this.kept = this.read();
+    this.turned = new Set();
+    this.waiting = new Map();
+    this.watch = null;
+    this.remember = (event) => this.remembered(event);
+    this.press = (event) => this.pressed(event);
+    this.state = (event) => this.connection(event.detail.state);
+    this.isLost = false;
+    this.isTelling = false;
+    root.addEventListener("input", this.remember);
+    root.addEventListener("change", this.remember);
+    root.addEventListener("click", this.press);
+    document.getElementById(reconnectBox)?.addEventListener("components-reconnect-state-changed", this.state);
+  }
+
+  // How many fields an earlier visit left. They are put back as the page draws them: what was chosen first, as other fields follow from it.
+  restore() {
+    this.waiting = new Map(Object.entries(this.kept));
+    const count = this.waiting.size;
+    if (count > 0) {
+      this.putBack();
+      this.watch = new MutationObserver(() => this.putBack());
+      this.watch.observe(this.root, { childList: true, subtree: true });
+      setTimeout(() => this.watch.disconnect(), patienceMilliseconds);
+    }
+
+    return count;
+  }
+
+  forget() {
+    this.kept = {};
+    localStorage.removeItem(this.key);
+  }
+
+  detach() {
+    this.watch?.disconnect();
+    this.root.removeEventListener("input", this.remember);
+    this.root.removeEventListener("change", this.remember);
+    this.root.removeEventListener("click", this.press);
+    document.getElementById(reconnectBox)?.removeEventListener("components-reconnect-state-changed", this.state);
+  }
+
+  read() {
+    try {
+      const kept = JSON.parse(localStorage.getItem(this.key) ?? "null");
+      return kept && Date.now() - kept.at < keptHours * 3600000 ? kept.fields : {};
+    } catch {
+      return {};
+    }
+  }
+
+  keep(name, value) {
+    // The latest stands last: it is put back in the order in which it was typed.
+    delete this.kept[name];
+    this.kept[name] = value;
+    localStorage.setItem(this.key, JSON.stringify({ at: Date.now(), fields: this.kept }));
+  }
+
+  remembered(event) {
+    const field = event.target;
+    const name = this.isTelling ? null : nameOf(field);
+    if (name === null) {
+      return;
+    }
+
+    this.waiting.delete(name);
+    this.keep(name, field.type === "checkbox" ? field.checked : field.value);
+    if (this.isLost && field.type === "checkbox" && event.type === "change") {
+      this.turned.has(name) ? this.turned.delete(name) : this.turned.add(name);
+    }
+  }
+
+  pressed(event) {
+    const button = this.isTelling ? null : event.target.closest?.("button[data-kind]");
+    if (button) {
+      for (const name of (button.dataset.resets ?? "").split(" ")) {
+        delete this.kept[name];
+      }
+
+      this.keep(kind, button.dataset.kind);
+    }
+  }
+
+  putBack() {
+    if (this.waiting.has(kind)) {
+      const button = this.root.querySelector(`button[data-kind="${CSS.escape(this.waiting.get(kind))}"]`);
+      this.waiting.delete(kind);
+      this.tell(() => button?.click());
+    }
+
+    for (const [name, value] of this.waiting) {
+      const field = this.find(name);
+      if (!field) {
+        continue;
+      }
+
+      this.waiting.delete(name);
+      if (field.type === "checkbox") {
+        if (field.checked !== value) {
+          this.tell(() => field.click());
+        }
+      } else if (field.value !== value) {
+        field.value = value;
+        this.tell(() => change(field));
+      }
+    }
+  }
+
+  // While the line is down the server hears nothing: once it is back it is told what it missed.
+  connection(state) {
+    if (state !== "hide") {
+      this.isLost = true;
+      return;
+    }
+
+    this.isLost = false;
+    for (const [name, value] of Object.entries(this.kept)) {
+      const field = this.find(name);
+      if (field && (field.type === "checkbox" ? this.turned.has(name) : field.value === value)) {
+        this.tell(() => change(field));
+      }
+    }
+
+    this.turned.clear();
+  }
+
+  // What the script does itself is not remembered as typed.
+  tell(act) {
+    this.isTelling = true;
+    act();
+    this.isTelling = false;
+  }
+
+  find(name) {
+    return [...this.root.querySelectorAll("input, select, textarea")].find((field) => nameOf(field) === name) ?? null;
+  }
+}
+
+function change(field) {
+  field.dispatchEvent(new Event("change", { bubbles: true }));
+}
+
+// A field by its id; a tick of a set by the words of the set and its own.
+function nameOf(field) {
+  if (!field.matches?.("input, select, textarea")) {
+    return null;
+  }
+
+  return field.id || [field.closest("fieldset")?.querySelector("legend")?.textContent, field.closest("label")?.textContent].map((text) => text?.trim()).join("|");
+}
