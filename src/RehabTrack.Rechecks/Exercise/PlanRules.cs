@@ -51,6 +51,17 @@ public static class PlanRules
             : [];
     }
 
+    /// <summary>Whether the figures of a work can be: no minutes, outings or days below 0, no more minutes than a day has, and days than a week.</summary>
+    /// <param name="work">The work.</param>
+    public static bool IsPossible(Work work)
+    {
+        ArgumentNullException.ThrowIfNull(work);
+        return work.Outing is { Walk: >= 0, Trot: >= 0, Canter: >= 0, Gallop: >= 0 }
+            && work.OutingsADay >= 0
+            && work.DaysAWeek is >= 0 and <= PlanRows.DaysOfWeek
+            && PlanRows.Gaits.Sum(gait => (long)work.Outing.Of(gait)) * work.OutingsADay <= MinutesOfDay;
+    }
+
     private static void CheckStep(PlanVersion plan, int index, List<Problem> problems)
     {
         PlanStep step = plan.Steps[index];
@@ -138,12 +149,7 @@ public static class PlanRules
 
     private static void CheckFloor(Work floor, PlanCaps caps, List<Problem> problems)
     {
-        if (
-            floor.Outing is { Walk: < 0 } or { Trot: < 0 } or { Canter: < 0 } or { Gallop: < 0 }
-            || floor.OutingsADay < 0
-            || floor.DaysAWeek is < 0 or > PlanRows.DaysOfWeek
-            || PlanRows.Gaits.Sum(gait => (long)floor.Outing.Of(gait)) * floor.OutingsADay > MinutesOfDay
-        )
+        if (!IsPossible(floor))
         {
             problems.Add(new("floor", "floor-out-of-range"));
         }

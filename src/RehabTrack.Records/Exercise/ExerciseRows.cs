@@ -147,6 +147,20 @@ internal static class ExerciseRows
             RecordedOn = record.RecordedOn,
         };
 
+    /// <summary>A line with who wrote it and what was said.</summary>
+    public static ExerciseLine Tell(ExerciseEntryRecord line, IReadOnlyDictionary<Guid, string> names) =>
+        new()
+        {
+            Id = line.Id,
+            Number = line.Number,
+            Entry = Read(line, line.Number),
+            Date = line.Date,
+            RecordedAt = line.RecordedAt,
+            EnteredBy = PersonNames.Name(names, line.EnteredById) ?? "",
+            OnBehalfOf = line.OnBehalfOf,
+            Words = line.MoreJson is { } json ? JsonSerializer.Deserialize<LogWords>(json, RecordJson.Options) : null,
+        };
+
     private static PermitHistory Of(
         IEnumerable<ExerciseEntryRecord> lines,
         IEnumerable<CaseRecord> cases,

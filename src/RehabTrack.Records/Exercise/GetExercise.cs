@@ -51,7 +51,7 @@ public sealed class GetExercise(RecordsAccess access) : UseCase<Guid, ExerciseVi
             [.. lines[input].Select(line => (Guid?)line.EnteredById), .. concerns.Select(concern => concern.SeenById), draft?.WrittenById],
             cancellation
         );
-        ExerciseLine[] told = [.. lines[input].Select(line => Line(line, names))];
+        ExerciseLine[] told = [.. lines[input].Select(line => ExerciseRows.Tell(line, names))];
         Dictionary<Guid, ExerciseLine> byId = told.ToDictionary(line => line.Id);
         int signed = ExerciseRows.LastSignature(lines[input])?.Number ?? 0;
         return new ExerciseView
@@ -101,17 +101,4 @@ public sealed class GetExercise(RecordsAccess access) : UseCase<Guid, ExerciseVi
             ],
         };
     }
-
-    private static ExerciseLine Line(ExerciseEntryRecord line, IReadOnlyDictionary<Guid, string> names) =>
-        new()
-        {
-            Id = line.Id,
-            Number = line.Number,
-            Entry = ExerciseRows.Read(line, line.Number),
-            Date = line.Date,
-            RecordedAt = line.RecordedAt,
-            EnteredBy = PersonNames.Name(names, line.EnteredById) ?? "",
-            OnBehalfOf = line.OnBehalfOf,
-            Words = line.MoreJson is { } json ? JsonSerializer.Deserialize<LogWords>(json, RecordJson.Options) : null,
-        };
 }

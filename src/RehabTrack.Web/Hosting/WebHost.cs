@@ -5,6 +5,7 @@ using RehabTrack.Records.Sqlite;
 using RehabTrack.Records.Start;
 using RehabTrack.Web.Account;
 using RehabTrack.Web.Features.Board;
+using RehabTrack.Web.Features.Concerns;
 using RehabTrack.Web.Features.Horses;
 using RehabTrack.Web.Features.Import;
 using RehabTrack.Web.Features.Reminders;
@@ -64,7 +65,11 @@ public static class WebHost
         });
         services.AddRecords();
         services.AddSqliteRecords(mode.DataFolder);
+        services.AddSingleton<MailSender>();
         services.AddSingleton<ReminderMail>();
+        services.AddSingleton<ConcernMail>();
+        services.AddSingleton<ConcernBell>();
+        services.AddHostedService<ConcernMailJob>();
         services.AddHostedService<SummaryRenewalJob>();
     }
 

@@ -36,6 +36,14 @@ internal static class DemoPages
         await visit.OpenAsync(new Uri(visit.Page.Url).AbsolutePath + below);
     }
 
+    /// <summary>A form below the first horse of the trainer's page.</summary>
+    public static async Task OpenFromYardAsync(Visit visit, string below)
+    {
+        await visit.OpenStaticAsync("/yard");
+        await visit.Page.Locator($"a[href^='/yard/'][href$='{below}']").First.ClickAsync();
+        await visit.Page.Locator("form.sheet button[type=submit]").WaitForAsync();
+    }
+
     public static async Task OpenCaseAsync(Visit visit, string name)
     {
         await OpenHorseAsync(visit, name);

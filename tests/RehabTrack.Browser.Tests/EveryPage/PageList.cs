@@ -19,6 +19,8 @@ public static class PageList
         new("horse", Vet, visit => DemoPages.OpenHorseAsync(visit, "Quillon")),
         new("plan", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Tansy Fathom", "/plan")),
         new("plan-write", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Tansy Fathom", "/plan/write")),
+        new("day", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Tansy Fathom", "/day")),
+        new("day-lower", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Tansy Fathom", "/day?do=lower")),
         new("decision", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Tansy Fathom", "/decision")),
         new("horse-new", Vet, visit => visit.OpenAsync("/horses/new")),
         new("horse-edit", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Quillon", "/edit")),
@@ -39,6 +41,8 @@ public static class PageList
         new("measurement-error", Vet, visit => visit.OpenAsync("/practice/measurement-error")),
         new("about-the-verdict", Vet, visit => visit.OpenAsync("/about-the-verdict")),
         new("yard", "Trainer", visit => visit.OpenStaticAsync("/yard")),
+        new("yard-log", "Trainer", visit => DemoPages.OpenFromYardAsync(visit, "/log")),
+        new("yard-away", "Trainer", visit => DemoPages.OpenFromYardAsync(visit, "/away")),
         new("progress", "Owner", visit => visit.OpenStaticAsync("/progress")),
     ];
 }

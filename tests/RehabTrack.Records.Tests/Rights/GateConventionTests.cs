@@ -96,8 +96,8 @@ public sealed class GateConventionTests(GateConventionTests.Doors doors) : IClas
     {
         Type type = TypeOf(useCase);
         Type[] forEverybody = [typeof(GetPractice), typeof(FindHorses), typeof(GetHorse), typeof(GetHorsePhoto)];
-        Type[] forOwners = [typeof(GetYard), typeof(NoteLook), typeof(ReportConcern)];
-        Type[] forTrainers = [.. forOwners, typeof(LogDay), typeof(PauseWork)];
+        Type[] forOwners = [typeof(GetYard), typeof(NoteLook), typeof(ReportConcern), typeof(GetConcernLetter)];
+        Type[] forTrainers = [.. forOwners, typeof(LogDay), typeof(PauseWork), typeof(LowerWork)];
         foreach (Role role in Enum.GetValues<Role>())
         {
             bool refused = role switch

@@ -7,7 +7,9 @@ using RehabTrack.Records.Rights;
 using RehabTrack.Records.Sqlite;
 using RehabTrack.Records.Start;
 using RehabTrack.Web.Account;
+using RehabTrack.Web.Features.Concerns;
 using RehabTrack.Web.Features.Import;
+using RehabTrack.Web.Features.Reminders;
 
 namespace RehabTrack.Web.Tests.Hosting;
 
@@ -40,8 +42,8 @@ public abstract class KeptPractice : IAsyncLifetime
         Directory.Delete(_folder, recursive: true);
     }
 
-    /// <summary>A browser tab in which the vet is signed in.</summary>
-    public BunitContext Tab()
+    /// <summary>A browser tab in which the vet is signed in, or somebody else.</summary>
+    public BunitContext Tab(Actor? who = null)
     {
         BunitContext tab = new();
         tab.JSInterop.Mode = JSRuntimeMode.Loose;
@@ -49,7 +51,11 @@ public abstract class KeptPractice : IAsyncLifetime
         tab.Services.AddMudServices();
         tab.Services.AddScoped<CurrentActor>();
         tab.Services.AddSingleton<ImportReader>();
-        tab.Services.AddSingleton<AuthenticationStateProvider>(new Somebody(Vet));
+        tab.Services.AddSingleton(new MailSettings());
+        tab.Services.AddSingleton<MailSender>();
+        tab.Services.AddSingleton<ConcernMail>();
+        tab.Services.AddSingleton<ConcernBell>();
+        tab.Services.AddSingleton<AuthenticationStateProvider>(new Somebody(who ?? Vet));
         return tab;
     }
 

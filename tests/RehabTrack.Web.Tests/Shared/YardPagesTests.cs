@@ -288,6 +288,34 @@ public sealed partial class YardPagesTests(RunningApp app) : IClassFixture<Runni
     }
 
     [Fact]
+    public async Task A_trainer_says_that_a_horse_does_not_work_with_a_plain_form()
+    {
+        (Guid horse, _) = await HorseAsync("Resting Skewbald");
+        using HttpClient browser = await app.BrowserAsync(app.Trainer);
+        string page = $"/yard/{horse}/away";
+        Assert.Contains($"href=\"{page}\"", await TextAsync(browser, "/yard"), StringComparison.Ordinal);
+
+        using HttpResponseMessage wrong = await PostAsync(browser, page, "away", ("from", ""), ("until", "soon"), ("words", "shoe lost"));
+        string again = WebUtility.HtmlDecode(await wrong.Content.ReadAsStringAsync());
+        Assert.Contains("id=\"from-error\"", again, StringComparison.Ordinal);
+        Assert.Contains("id=\"until-error\"", again, StringComparison.Ordinal);
+        Assert.Contains("shoe lost</textarea>", again, StringComparison.Ordinal);
+        DateOnly today = (await AskAsync<GetExercise, Guid, ExerciseView>(app.Vet, horse)).Practice.Today;
+
+        using HttpResponseMessage sent = await PostAsync(
+            browser,
+            page,
+            "away",
+            ("from", $"{today:yyyy-MM-dd}"),
+            ("until", $"{today:yyyy-MM-dd}")
+        );
+
+        Assert.Equal(HttpStatusCode.Redirect, sent.StatusCode);
+        Assert.Equal(PermitState.Paused, (await AskAsync<GetExercise, Guid, ExerciseView>(app.Vet, horse)).Today.State);
+        Assert.Contains(OutsidePages.SaidAway, await TextAsync(browser, "/yard?said=away"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_horse_of_somebody_else_is_not_found_and_cannot_be_reported()
     {
         (Guid horse, _) = await HorseAsync("Hidden Black");

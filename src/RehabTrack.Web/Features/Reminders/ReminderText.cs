@@ -4,14 +4,12 @@ using RehabTrack.Wording;
 namespace RehabTrack.Web.Features.Reminders;
 
 /// <summary>The letter that reminds of a recheck: no diagnosis, no verdict, no permitted work.</summary>
-/// <param name="Subject">Its subject.</param>
-/// <param name="Body">Its text, lines ended by line feeds.</param>
-public sealed record ReminderText(string Subject, string Body)
+public static class ReminderText
 {
     /// <summary>Writes the letter.</summary>
     /// <param name="letter">What it is written from.</param>
     /// <param name="name">Who it is written to; null for nobody by name.</param>
-    public static ReminderText Of(ReminderLetter letter, string? name)
+    public static MailText Of(ReminderLetter letter, string? name)
     {
         ArgumentNullException.ThrowIfNull(letter);
         bool isBooked = letter.BookedOn is not null;
@@ -31,7 +29,7 @@ public sealed record ReminderText(string Subject, string Body)
             ReminderTexts.Closing,
             letter.PracticeName,
         ];
-        return new ReminderText(
+        return new MailText(
             Say(ReminderTexts.Subject, letter.HorseName).ReplaceLineEndings(" "),
             string.Join('\n', lines.OfType<string>())
         );

@@ -15,6 +15,7 @@ namespace RehabTrack.Web.Tests.Features.Reminders;
 internal sealed class LoopbackMailServer : IAsyncDisposable
 {
     private readonly CancellationTokenSource _stop = new();
+    private readonly TaskCompletionSource _first = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private readonly Task _running;
 
     public LoopbackMailServer(bool asksPassword = false)
@@ -30,7 +31,7 @@ internal sealed class LoopbackMailServer : IAsyncDisposable
             )
             .Build();
         SmtpServer.ComponentModel.ServiceProvider services = new();
-        services.Add(new Store(Taken));
+        services.Add(new Store(Taken, _first));
         services.Add((IMailboxFilterFactory)new DelegatingMailboxFilterFactory(_ => new Filter()));
         services.Add((IUserAuthenticatorFactory)new DelegatingUserAuthenticatorFactory(_ => new Door()));
         _running = new SmtpServer.SmtpServer(options, services).StartAsync(_stop.Token);
@@ -39,6 +40,9 @@ internal sealed class LoopbackMailServer : IAsyncDisposable
     public int Port { get; }
 
     public ConcurrentQueue<MimeMessage> Taken { get; } = new();
+
+    /// <summary>Ends when the first letter was taken.</summary>
+    public Task FirstTaken => _first.Task;
 
     public static int FreePort()
     {
@@ -54,7 +58,7 @@ internal sealed class LoopbackMailServer : IAsyncDisposable
         _stop.Dispose();
     }
 
-    private sealed class Store(ConcurrentQueue<MimeMessage> taken) : MessageStore
+    private sealed class Store(ConcurrentQueue<MimeMessage> taken, TaskCompletionSource first) : MessageStore
     {
         public override async Task<SmtpResponse> SaveAsync(
             ISessionContext context,
@@ -65,6 +69,7 @@ internal sealed class LoopbackMailServer : IAsyncDisposable
         {
             using MemoryStream content = new(buffer.ToArray());
             taken.Enqueue(await MimeMessage.LoadAsync(content, cancellationToken));
+            first.TrySetResult();
             return SmtpResponse.Ok;
         }
     }

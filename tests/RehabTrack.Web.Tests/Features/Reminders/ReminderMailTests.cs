@@ -191,7 +191,7 @@ public sealed class ReminderMailTests(EmptyPractice kept) : IClassFixture<EmptyP
 
     private ReminderMail Mail(MailSettings settings) =>
         new(
-            settings,
+            new MailSender(settings, kept.Services.GetRequiredService<TimeProvider>()),
             kept.Services.GetRequiredService<GetReminder>(),
             kept.Services.GetRequiredService<BeginReminder>(),
             kept.Services.GetRequiredService<SettleReminder>(),

@@ -1,0 +1,163 @@
+using Microsoft.AspNetCore.Components;
+using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Exercise;
+using RehabTrack.Records.Room;
+using RehabTrack.Web.Components.Exercise;
+using RehabTrack.Web.Components.Forms;
+using RehabTrack.Web.Features.Concerns;
+using RehabTrack.Wording;
+
+namespace RehabTrack.Web.Features.Days;
+
+/// <summary>The page on which somebody of the practice enters what another person told.</summary>
+public sealed partial class DaySheet
+{
+    private readonly FormProblems _problems = new();
+    private ExerciseView? _view;
+    private DayForm _form;
+    private DayEntry _entry = new();
+    private WorkEntry _atMost = new();
+    private EntryNumbers _numbers = new();
+    private DateOnly? _from;
+    private DateOnly? _until;
+    private string? _for;
+    private string? _words;
+    private string? _said;
+    private bool _busy;
+    private Guid _command = Guid.CreateVersion7();
+
+    /// <summary>The horse.</summary>
+    [Parameter]
+    public Guid Id { get; set; }
+
+    [SupplyParameterFromQuery(Name = "do")]
+    private string? Do { get; set; }
+
+    [Inject]
+    private GetExercise GetExercise { get; set; } = default!;
+
+    [Inject]
+    private LogDay LogDay { get; set; } = default!;
+
+    [Inject]
+    private ReportConcern ReportConcern { get; set; } = default!;
+
+    [Inject]
+    private ConcernBell Bell { get; set; } = default!;
+
+    [Inject]
+    private PauseWork PauseWork { get; set; } = default!;
+
+    [Inject]
+    private LowerWork LowerWork { get; set; } = default!;
+
+    protected override async Task OnParametersSetAsync()
+    {
+        DayForm form = Enum.TryParse(Do, ignoreCase: true, out DayForm asked) && Enum.IsDefined(asked) ? asked : DayForm.Log;
+        if (_view?.Horse.Id == Id && form == _form)
+        {
+            return;
+        }
+
+        if (_form != form)
+        {
+            (_form, _said) = (form, null);
+            _problems.Clear();
+        }
+
+        if (_view?.Horse.Id != Id)
+        {
+            await BeginAsync();
+        }
+    }
+
+    /// <summary>Reads the horse anew, with forms as they are before anything was typed. Who told it stays: a second entry often follows.</summary>
+    private async Task BeginAsync()
+    {
+        _view = await ReadAsync(GetExercise, Id);
+        if (_view is { } view)
+        {
+            (_entry, _atMost) = (DayEntry.Of(view.Today), WorkEntry.Of(view.Today.SignedWork));
+            (_from, _until, _words, _numbers) = (view.Practice.Today, null, null, new EntryNumbers());
+            _command = Guid.CreateVersion7();
+        }
+    }
+
+    private async Task SaveAsync()
+    {
+        _busy = true;
+        _said = await (
+            _form switch
+            {
+                DayForm.Log => LogAsync(),
+                DayForm.Concern => ConcernAsync(),
+                DayForm.Away => AwayAsync(),
+                DayForm.Lower => LowerAsync(),
+            }
+        );
+        _busy = false;
+        if (_said is not null)
+        {
+            await BeginAsync();
+        }
+    }
+
+    private async Task<string?> LogAsync()
+    {
+        if (_entry.Read(_problems) is not { } log)
+        {
+            return null;
+        }
+
+        Outcome<LogAnswer> outcome = await AskAsync(
+            LogDay,
+            new LogDayInput
+            {
+                CommandId = _command,
+                HorseId = Id,
+                Log = log,
+                Words = _entry.ReadWords(),
+                OnBehalfOf = _for,
+            }
+        );
+        Bell.Ring(await ActorAsync(), outcome);
+        return Told(outcome, outcome.ValueOrDefault is { IsConcern: true } ? DayPage.SaidSign : DayPage.SaidLog);
+    }
+
+    private async Task<string?> ConcernAsync()
+    {
+        Outcome<LogAnswer> outcome = await AskAsync(ReportConcern, new ReportConcernInput(_command, Id, _words, _for));
+        Bell.Ring(await ActorAsync(), outcome);
+        return Told(outcome, DayPage.SaidConcern);
+    }
+
+    private async Task<string?> AwayAsync() =>
+        From() is { } from
+            ? Told(await AskAsync(PauseWork, new PauseWorkInput(_command, Id, from, _until, _words, _for)), DayPage.SaidAway)
+            : null;
+
+    private async Task<string?> LowerAsync()
+    {
+        _numbers = new EntryNumbers();
+        LowerWorkInput? wish = From() is { } from
+            ? new LowerWorkInput(_command, Id, _atMost.Read(_numbers, "atMost"), from, _until, _words, _for)
+            : null;
+        return wish is null || _numbers.Any ? null : Told(await AskAsync(LowerWork, wish), DayPage.SaidLower);
+    }
+
+    private DateOnly? From()
+    {
+        _problems.Take(_from is null ? [new Problem("from", "day-missing")] : []);
+        return _from;
+    }
+
+    private string? Told<T>(Outcome<T> outcome, string said)
+    {
+        _problems.Take(outcome.Problems);
+        // What was refused is another wish once it is mended.
+        _command = Guid.CreateVersion7();
+        return outcome.Succeeded ? said : null;
+    }
+
+    private string AddressOf(DayForm form) => $"/horses/{Id}/day?do={form.ToString().ToLowerInvariant()}";
+}
