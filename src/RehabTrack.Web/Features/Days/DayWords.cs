@@ -20,7 +20,7 @@ public static class DayWords
     public static string LeadOf(DayForm form) =>
         form switch
         {
-            DayForm.Log => OutsidePages.LogSignsHelp,
+            DayForm.Log => DayPage.LogLead,
             DayForm.Concern => DayPage.ConcernLead,
             DayForm.Away => string.Format(TextCulture.Default, DayPage.AwayLead, new PermitSettings().AwayDays),
             DayForm.Lower => DayPage.LowerLead,
