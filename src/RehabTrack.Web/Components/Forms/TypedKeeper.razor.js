@@ -2,18 +2,18 @@
 // server's: this script only remembers, sends again and puts back.
 
 const keptHours = 24;
-const patienceMilliseconds = 15000;
 const kind = "kind";
 const reconnectBox = "components-reconnect-modal";
 
-export function attach(root, key) {
-  return new Keeper(root, `typed:${key}`);
+export function attach(root, key, onlyWhileLost) {
+  return new Keeper(root, `typed:${key}`, onlyWhileLost);
 }
 
 class Keeper {
-  constructor(root, key) {
+  constructor(root, key, onlyWhileLost) {
     this.root = root;
     this.key = key;
+    this.onlyWhileLost = onlyWhileLost;
     this.kept = this.read();
     this.turned = new Set();
     this.waiting = new Map();
@@ -37,7 +37,6 @@ class Keeper {
       this.putBack();
       this.watch = new MutationObserver(() => this.putBack());
       this.watch.observe(this.root, { childList: true, subtree: true });
-      setTimeout(() => this.watch.disconnect(), patienceMilliseconds);
     }
 
     return count;
@@ -45,6 +44,7 @@ class Keeper {
 
   forget() {
     this.kept = {};
+    this.waiting.clear();
     localStorage.removeItem(this.key);
   }
 
@@ -74,7 +74,7 @@ class Keeper {
 
   remembered(event) {
     const field = event.target;
-    const name = this.isTelling ? null : nameOf(field);
+    const name = this.isTelling || (this.onlyWhileLost && !this.isLost) ? null : nameOf(field);
     if (name === null) {
       return;
     }
@@ -120,6 +120,13 @@ class Keeper {
         this.tell(() => change(field));
       }
     }
+
+    if (this.waiting.size === 0) {
+      this.watch?.disconnect();
+      if (this.onlyWhileLost) {
+        this.forget();
+      }
+    }
   }
 
   // While the line is down the server hears nothing: once it is back it is told what it missed.
@@ -138,6 +145,9 @@ class Keeper {
     }
 
     this.turned.clear();
+    if (this.onlyWhileLost) {
+      this.forget();
+    }
   }
 
   // What the script does itself is not remembered as typed.

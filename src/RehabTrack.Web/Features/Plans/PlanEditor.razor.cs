@@ -25,6 +25,7 @@ public sealed partial class PlanEditor
     private bool _waiting;
     private bool _signing;
     private int _begun;
+    private Guid _reader;
 
     /// <summary>The horse.</summary>
     [Parameter]
@@ -53,7 +54,9 @@ public sealed partial class PlanEditor
             return;
         }
 
-        _maySign = RightsTable.ReachOf((await ActorAsync()).Role, Right.DecideExercise) != Reach.None;
+        Actor reader = await ActorAsync();
+        _reader = reader.PersonId;
+        _maySign = RightsTable.ReachOf(reader.Role, Right.DecideExercise) != Reach.None;
         _view = await ReadAsync(GetExercise, Id);
         _version = _view?.Draft?.Version;
         _entry = _view?.Draft is { } draft ? PlanEntry.Of(draft.Plan) : null;
