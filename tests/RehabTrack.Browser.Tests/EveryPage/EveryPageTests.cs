@@ -1,5 +1,3 @@
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 using RehabTrack.Browser.Tests.Harness;
 
@@ -9,16 +7,6 @@ namespace RehabTrack.Browser.Tests.EveryPage;
 public sealed class EveryPageTests(ChromiumFixture chromium, DemoFixture demo)
 {
     private const int PictureHeightLimit = 1700;
-
-    private static AxeRunOptions Everything => new() { ResultTypes = [ResultType.Violations] };
-
-    /// <summary>Light and dark pages differ in nothing but their colours.</summary>
-    private static AxeRunOptions Colours =>
-        new()
-        {
-            ResultTypes = [ResultType.Violations],
-            RunOnly = new RunOnlyOptions { Type = "rule", Values = ["color-contrast"] },
-        };
 
     public static TheoryData<string, string> PagesOnScreens
     {
@@ -45,10 +33,10 @@ public sealed class EveryPageTests(ChromiumFixture chromium, DemoFixture demo)
         await page.OpenAsync(visit);
 
         await SavePictureAsync(visit.Page, $"{name}-{screen.Name}-light");
-        AssertNone(await BarriersAsync(visit.Page, Everything));
+        AssertNone(await Barriers.OnAsync(visit.Page));
         await visit.Page.EmulateMediaAsync(new PageEmulateMediaOptions { ColorScheme = ColorScheme.Dark });
         await SavePictureAsync(visit.Page, $"{name}-{screen.Name}-dark");
-        AssertNone(await BarriersAsync(visit.Page, Colours));
+        AssertNone(await Barriers.OfColourOnAsync(visit.Page));
         AssertNone(visit.Complaints);
         Assert.True(await FitsAsync(visit.Page), "The page scrolls sideways.");
     }
@@ -62,25 +50,14 @@ public sealed class EveryPageTests(ChromiumFixture chromium, DemoFixture demo)
                 + "<p style='color:#ccc;background:#fff'>pale</p></main></body></html>"
         );
 
-        Assert.Contains(await BarriersAsync(visit.Page, Everything), barrier => barrier.StartsWith("image-alt", StringComparison.Ordinal));
+        Assert.Contains(await Barriers.OnAsync(visit.Page), barrier => barrier.StartsWith("image-alt", StringComparison.Ordinal));
         Assert.Contains(
-            await BarriersAsync(visit.Page, Colours),
+            await Barriers.OfColourOnAsync(visit.Page),
             barrier => barrier.StartsWith("color-contrast", StringComparison.Ordinal)
         );
     }
 
     private static void AssertNone(IReadOnlyCollection<string> found) => Assert.True(found.Count == 0, string.Join('\n', found));
-
-    private static async Task<IReadOnlyCollection<string>> BarriersAsync(IPage page, AxeRunOptions options)
-    {
-        AxeResult result = await page.RunAxe(options);
-        return
-        [
-            .. result
-                .Violations.Where(violation => violation.Impact is "serious" or "critical")
-                .SelectMany(violation => violation.Nodes.Select(node => $"{violation.Id}: {violation.Help}: {node.Html}")),
-        ];
-    }
 
     private static Task<bool> FitsAsync(IPage page) =>
         page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= document.documentElement.clientWidth");
