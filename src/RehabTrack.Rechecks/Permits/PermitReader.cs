@@ -25,6 +25,17 @@ public static class PermitReader
         return days.Between(from, to);
     }
 
+    /// <summary>The latest day on which less was permitted, in some component, than on the day before; null when there was none.</summary>
+    /// <param name="history">All that happened, as far as it is to be considered.</param>
+    /// <param name="date">The practice's calendar date asked about.</param>
+    /// <param name="settings">The days it goes by; null for the defaults. A drop older than <see cref="PermitSettings.DropDays"/> is past.</param>
+    public static DateOnly? LastDrop(PermitHistory history, DateOnly date, PermitSettings? settings = null)
+    {
+        settings ??= new PermitSettings();
+        IReadOnlyList<Permit> permits = Over(history, date.AddDays(-settings.DropDays - 1), date, settings);
+        return permits.Zip(permits.Skip(1)).LastOrDefault(days => !days.First.Work.IsWithin(days.Second.Work)).Second?.Date;
+    }
+
     /// <summary>
     /// The next recheck that the signatures ask for. It reads signatures, cases and signed examinations; logs, concerns and whatever else
     /// was not signed move no recheck and may be left out of the history.

@@ -28,6 +28,9 @@ public sealed record PermitSettings
     /// <summary>Days for which a horse whose case was closed is still shown to its trainer and owner, with no work signed; at least 0.</summary>
     public int ClosedDays { get; init; } = (int)Table["closedDays"];
 
+    /// <summary>A drop of the permit is asked about for so many days, whether the trainer has seen it; at least 0.</summary>
+    public int DropDays { get; init; } = (int)Table["dropDays"];
+
     /// <summary>Less than this share of the week's permitted minutes counts as under, %, 0 to 100.</summary>
     public int UnderPercent { get; init; } = (int)Table["underPercent"];
 }

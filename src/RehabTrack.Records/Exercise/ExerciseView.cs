@@ -20,6 +20,9 @@ public sealed record ExerciseView
     /// <summary>What is allowed today.</summary>
     public required Permit Today { get; init; }
 
+    /// <summary>The latest drop of the permit; null when there was none lately.</summary>
+    public required PermitDrop? Drop { get; init; }
+
     /// <summary>The lines of the history, in the order in which they were written.</summary>
     public required IReadOnlyList<ExerciseLine> Lines { get; init; }
 

@@ -60,6 +60,9 @@ public sealed class GetExercise(RecordsAccess access) : UseCase<Guid, ExerciseVi
             Practice = PracticeViews.Of(session),
             History = history,
             Today = PermitReader.For(history, session.Today, new PermitSettings()),
+            Drop = PermitReader.LastDrop(history, session.Today) is { } dropped
+                ? new PermitDrop(dropped, looked > DropAt(lines[input], dropped, session.Practice.TimeZone) ? looked : null)
+                : null,
             Lines = told,
             Draft = draft is null
                 ? null
@@ -101,4 +104,12 @@ public sealed class GetExercise(RecordsAccess access) : UseCase<Guid, ExerciseVi
             ],
         };
     }
+
+    // What was written on that day brought it, the last of it at the latest; a drop that nobody wrote came with the day.
+    private static DateTime DropAt(IEnumerable<ExerciseEntryRecord> lines, DateOnly dropped, string timeZone) =>
+        lines
+            .Where(line => line.RecordedOn == dropped && !SignatureRules.IsHarmless(line))
+            .Select(line => line.RecordedAt)
+            .DefaultIfEmpty(PracticeTime.InstantOf(dropped, TimeOnly.MinValue, timeZone))
+            .Max();
 }

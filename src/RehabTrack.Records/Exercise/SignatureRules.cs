@@ -47,7 +47,8 @@ internal static class SignatureRules
         }
     }
 
-    private static bool IsHarmless(ExerciseEntryRecord line) =>
+    /// <summary>Whether a line lowers nothing: a log without a sign.</summary>
+    public static bool IsHarmless(ExerciseEntryRecord line) =>
         line.Kind == ExerciseEntryKind.DayLogged
         && ExerciseRows.Read(line, line.Number) is Rechecks.Permits.DayLogged { Log.HasSign: false };
 }

@@ -349,6 +349,29 @@ public sealed class ExerciseTests
         }
 
         [Fact]
+        public async Task After_a_drop_the_practice_sees_whether_the_trainer_has_opened_the_page_since()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            async Task LookAsync() =>
+                Assert.Equal(
+                    1,
+                    (await at.House.Get<NoteLook>().ExecuteAsync(at.Trainer, new NoteLookInput(Guid.NewGuid(), [at.Horse]))).Value
+                );
+            await at.SignAsync(ExerciseHouse.Plan);
+            await LookAsync();
+            Assert.Null((await at.ViewAsync()).Drop);
+
+            at.House.Time.Advance(TimeSpan.FromDays(1));
+            DateOnly day = ExerciseHouse.Today.AddDays(1);
+            Assert.True((await at.DecideAsync(DecisionKind.Stop)).Succeeded);
+            Assert.Equal(new PermitDrop(day, null), (await at.ViewAsync()).Drop);
+
+            at.House.Time.Advance(TimeSpan.FromMinutes(5));
+            await LookAsync();
+            Assert.Equal(new PermitDrop(day, at.House.Time.GetUtcNow().UtcDateTime), (await at.ViewAsync()).Drop);
+        }
+
+        [Fact]
         public async Task A_sign_in_a_log_is_a_concern_and_none_or_not_checked_is_not()
         {
             await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
