@@ -1,3 +1,5 @@
+using System.Text;
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using RehabTrack.Browser.Tests.Harness;
 
@@ -5,7 +7,7 @@ namespace RehabTrack.Browser.Tests.Journeys;
 
 /// <summary>Trainer and owner see the horses that are theirs, nothing else, and never a verdict.</summary>
 [Collection(BrowserCollection.Name)]
-public sealed class OutsidersTests(ChromiumFixture chromium, DemoFixture demo)
+public sealed partial class OutsidersTests(ChromiumFixture chromium, DemoFixture demo)
 {
     private static readonly string[] StaffPages = ["/", "/horses", "/import", "/people", "/practice"];
 
@@ -26,6 +28,31 @@ public sealed class OutsidersTests(ChromiumFixture chromium, DemoFixture demo)
         string seen = await visit.Page.Locator("body").InnerTextAsync();
         Assert.DoesNotContain(Verdicts, verdict => seen.Contains(verdict, StringComparison.OrdinalIgnoreCase));
         Assert.Empty(visit.Complaints);
+    }
+
+    [Theory]
+    [InlineData("Oona Treske")]
+    [InlineData("Wilf Arkendale")]
+    [InlineData("Marguerite Sallow")]
+    public async Task A_print_has_one_sheet_a_horse_with_its_date_its_plan_and_how_long_it_holds(string person)
+    {
+        await using Visit visit = await chromium.VisitAsync(demo.App, Screen.Phone);
+        await visit.SignInByNameAsync(person);
+        int horses = await visit.Page.Locator("h2").CountAsync();
+
+        byte[] print = await visit.Page.PdfAsync(new PagePdfOptions { Format = "A4" });
+
+        Assert.Equal(horses, PageOfPrint().Count(Encoding.Latin1.GetString(print)));
+        await visit.Page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
+        foreach (ILocator sheet in await visit.Page.Locator("article.permit").AllAsync())
+        {
+            Assert.Matches(
+                "A print is void after .+, on any sign|No work is signed",
+                await sheet.Locator(".permit-holds").InnerTextAsync()
+            );
+            await Assertions.Expect(sheet.Locator(".only-print").Last).ToContainTextAsync("Farrowmere Horse Practice");
+            await Assertions.Expect(sheet.Locator(".permit-do")).ToBeHiddenAsync();
+        }
     }
 
     [Theory]
@@ -64,4 +91,7 @@ public sealed class OutsidersTests(ChromiumFixture chromium, DemoFixture demo)
         await EveryPage.DemoPages.OpenCaseAsync(vet, "Pepperwick");
         return new Uri(vet.Page.Url).AbsolutePath;
     }
+
+    [GeneratedRegex(@"/Type\s*/Page\b", RegexOptions.None, 10_000)]
+    private static partial Regex PageOfPrint();
 }

@@ -17,7 +17,7 @@ public sealed class BookingTests
         Actor assistant = await house.PersonAsync("Petra Lowe", Role.Assistant);
         Guid injury = (await house.ExaminedAsync(50)).Id;
 
-        Saved booked = (await house.BookAsync(injury, 5, "09:30", " Long Acre ", actor: assistant)).Value;
+        Saved booked = (await house.BookAsync(injury, 5, "09:30", " Long Acre ", house.Vet.PersonId, actor: assistant)).Value;
         BookingView first = (await house.RowAsync(injury)).Booking!;
         Saved moved = (
             await house
@@ -40,6 +40,11 @@ public sealed class BookingTests
             history.Where(change => change.Kind == "Booking").Select(change => change.UseCase)
         );
         Assert.All(history.Where(change => change.Kind == "Booking"), change => Assert.Equal("Petra Lowe", change.By));
+        // A person is told by name, not by the id that is kept.
+        Assert.Equal(
+            house.Vet.Name,
+            history.Single(change => change.UseCase == "BookRecheck").Fields.Single(field => field.Field == "vetId").After
+        );
     }
 
     [Fact]
