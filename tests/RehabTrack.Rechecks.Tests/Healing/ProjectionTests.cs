@@ -53,6 +53,62 @@ public sealed class ProjectionTests
         Assert.Null(Read(2, day => Math.Pow(2, -day / 60.0)).Projection);
     }
 
+    /// <summary>
+    /// Reference: the grid of docs/methods/healing.md written out as a sorted cloud of weighted days in plain Python (41 half-lives within 3 log
+    /// SD, 9 floors, 7 starts within 2.4 SE), quantiles as the first whole day by which the share has arrived; values stored.
+    /// </summary>
+    [Fact]
+    public void Days_and_shares_are_those_of_the_grid_written_out_elsewhere()
+    {
+        Projection projection = Projector.Project(
+            Points((0, 1.0, 1.25), (60, .63, .79), (120, .41, .53), (180, .28, .37), (240, .2, .28)),
+            0.1,
+            60
+        )!;
+
+        Assert.Equal(
+            [314, 346, 377, 415, 480],
+            new[] { projection.Lower90, projection.Lower50, projection.Median, projection.Upper50, projection.Upper90 }.Select(day =>
+                day!.Value.DayNumber - Start.DayNumber
+            )
+        );
+        Assert.Equal(0.9507438044413894, projection.ReachedByLimit, 12);
+        Assert.Equal(0.014811668314976068, projection.ReachedByNext, 12);
+        Assert.Equal((Start.AddDays(300), Start.AddDays(480), 0.1), (projection.Next, projection.Limit, projection.Target));
+    }
+
+    [Fact]
+    public void Three_sizes_of_different_days_are_needed_and_a_target_above_nothing()
+    {
+        MeasuredPoint[] three = Points((0, 1.0, 1.2), (60, .6, .75), (120, .4, .5));
+
+        Assert.NotNull(Projector.Project(three, 0.1, 60));
+        Assert.Null(Projector.Project(three[..2], 0.1, 60));
+        Assert.Null(Projector.Project(three, 0, 60));
+        Assert.Null(Projector.Project([three[0], three[1], three[2] with { IsNotMeasurable = true }], 0.1, 60));
+        Assert.Null(Projector.Project([three[0], three[1], three[2] with { Value = 0 }], 0.1, 60));
+        Assert.Null(Projector.Project(Points((0, 1.0, 1.2), (0, .6, .75), (0, .4, .5)), 0.1, 60));
+    }
+
+    private static MeasuredPoint[] Points(params (int Day, double Value, double Upper)[] points) =>
+        [
+            .. points.Select(
+                (point, index) =>
+                    new MeasuredPoint
+                    {
+                        Examination = index,
+                        ExaminationId = $"e{index}",
+                        Date = Start.AddDays(point.Day),
+                        Value = point.Value,
+                        Y = Math.Log(point.Value),
+                        StandardDeviation = 0.1,
+                        Lower95 = 0,
+                        Upper95 = point.Upper,
+                        IsNotMeasurable = false,
+                    }
+            ),
+        ];
+
     private static Trend Read(int examinations, Func<int, double> size, double? target = null) =>
         Analysed(
             Case(Enumerable.Range(0, examinations).Select(look => Exam(60 * look, SixLevels(2 * size(60 * look))))) with
