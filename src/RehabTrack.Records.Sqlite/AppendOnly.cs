@@ -6,7 +6,7 @@ namespace RehabTrack.Records.Sqlite;
 /// </summary>
 internal static class AppendOnly
 {
-    private static readonly string[] Tables = ["Change", "ExaminationVersion", "SignedFigures", "ExerciseEntry"];
+    private static readonly string[] Tables = ["Change", "ExaminationVersion", "SignedFigures", "ExerciseEntry", "Acknowledgement"];
 
     public static IEnumerable<string> Statements =>
         Tables.SelectMany(table =>

@@ -4,6 +4,7 @@ using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Suggestions;
+using RehabTrack.Rechecks.Watch;
 
 namespace RehabTrack.Wording.Tests;
 
@@ -41,6 +42,8 @@ public sealed class NamesTests
             typeof(AskedStep),
             typeof(ChangeClaim),
             typeof(PermitReasonCode),
+            typeof(StandingKind),
+            typeof(StandingStep),
         ];
         Type[] heart = [.. typeof(Limb).Assembly.GetExportedTypes().Where(type => type.IsEnum).Except(told)];
         Type[] named = [.. typeof(Names).GetMethods().Where(method => method.Name == nameof(Names.Of)).Select(method => Named(method)!)];

@@ -14,6 +14,7 @@ internal sealed class PermitDays
     private readonly ConcernOpened[] _concerns;
     private readonly DayLogged[] _signs;
     private readonly HoldPlaced[] _holds;
+    private readonly HoldEnded[] _ends;
     private readonly WorkPaused[] _pauses;
     private readonly WorkLowered[] _lowerings;
     private readonly HashSet<DateOnly> _logged;
@@ -36,6 +37,7 @@ internal sealed class PermitDays
         _concerns = [.. _entries.OfType<ConcernOpened>()];
         _signs = [.. _entries.OfType<DayLogged>().Where(entry => entry.Log.HasSign)];
         _holds = [.. _entries.OfType<HoldPlaced>()];
+        _ends = [.. _entries.OfType<HoldEnded>()];
         _pauses = [.. _entries.OfType<WorkPaused>()];
         _lowerings = [.. _entries.OfType<WorkLowered>()];
         _logged =
@@ -180,7 +182,10 @@ internal sealed class PermitDays
         _holds.Where(entry =>
             entry.From <= _day
             && !_lifted.Contains(entry.Order)
-            && (entry.Until is null || _day <= entry.Until || entry.Kind is PermitHoldKind.RecheckOverdue or PermitHoldKind.VetWithdrawn)
+            && (
+                entry.Kind is PermitHoldKind.RecheckOverdue or PermitHoldKind.VetWithdrawn
+                || (!(entry.Until < _day) && !_ends.Any(end => end.Kind == entry.Kind && end.Order > entry.Order && end.From <= _day))
+            )
         );
 
     private IEnumerable<WorkPaused> Pauses() =>

@@ -7,6 +7,9 @@ namespace RehabTrack.Rechecks.Schedule;
 /// <param name="By">What set the date.</param>
 public sealed record RecheckDue(DateOnly? DueDate, RecheckState State, int? DaysLeft, DueBy By = DueBy.Interval)
 {
+    /// <summary>No recheck is due.</summary>
+    public static RecheckDue None { get; } = new(null, RecheckState.NotScheduled, null);
+
     /// <summary>The recheck that follows an examination: the earlier of the interval's end and the day that was signed for.</summary>
     /// <param name="lastSignedExamination">
     /// The date of the last signed examination; null when there is none. Imported history raises no reminder and is not to be given here.
@@ -32,7 +35,7 @@ public sealed record RecheckDue(DateOnly? DueDate, RecheckState State, int? Days
         bool bySignature = waiting is not null && !(waiting >= interval);
         if ((bySignature ? waiting : interval) is not { } due)
         {
-            return new(null, RecheckState.NotScheduled, null);
+            return None;
         }
 
         int left = due.DayNumber - today.DayNumber;

@@ -17,6 +17,67 @@ namespace RehabTrack.Records.Sqlite.Migrations
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.AcknowledgementRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CaseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Finding")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("FindingKey")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("HorseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("SaidAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("SaidById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Severity")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Since")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Weight")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CaseId");
+
+                    b.HasIndex("HorseId");
+
+                    b.ToTable("Acknowledgement", (string)null);
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.AppliedCommandRecord", b =>
                 {
                     b.Property<Guid>("PracticeId")
@@ -1487,6 +1548,21 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.HasIndex("FoldedName");
 
                     b.ToTable("Yard", (string)null);
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.AcknowledgementRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.CaseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CaseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("RehabTrack.Records.Keeping.HorseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("HorseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("RehabTrack.Records.Keeping.BookingRecord", b =>

@@ -106,19 +106,32 @@ internal static class CaseRows
         CancellationToken cancellation
     )
     {
+        CaseCourse whole = await WithDraftsAsync(records, injury, today, cancellation);
+        List<LinkWordRecord> words = await WordsAsync(records, injury.Id, cancellation);
+        return (
+            whole with
+            {
+                Examinations = [.. whole.Examinations.Where(examination => examination.State != ExaminationState.Draft)],
+            },
+            [.. words.Where(word => word.WithdrawnAt is null).Select(ToConstraint)]
+        );
+    }
+
+    /// <summary>The course of a case with the examinations that nobody signed yet.</summary>
+    public static async Task<CaseCourse> WithDraftsAsync(
+        RecordsContext records,
+        CaseRecord injury,
+        DateOnly today,
+        CancellationToken cancellation
+    )
+    {
         List<ExaminationRecord> examinations = await ExaminationsAsync(records, injury.Id, cancellation);
         ILookup<Guid, ReadingRecord> readings = await ReadingsAsync(records, injury.Id, cancellation);
-        List<LinkWordRecord> words = await WordsAsync(records, injury.Id, cancellation);
-        CaseCourse course = ToCourse(
+        return ToCourse(
             injury,
-            [
-                .. examinations
-                    .Where(examination => examination.State != ExaminationState.Draft)
-                    .Select(examination => ToExamination(examination, readings[examination.Id])),
-            ],
+            [.. examinations.Select(examination => ToExamination(examination, readings[examination.Id]))],
             await PhaseRows.OfAsync(records, injury.HorseId, today, cancellation)
         );
-        return (course, [.. words.Where(word => word.WithdrawnAt is null).Select(ToConstraint)]);
     }
 
     public static LinkConstraint ToConstraint(LinkWordRecord word) =>

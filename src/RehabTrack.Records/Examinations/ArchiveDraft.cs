@@ -1,5 +1,6 @@
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
@@ -35,6 +36,7 @@ public sealed class ArchiveDraft(RecordsAccess access) : Command<RecordInput, Sa
 
         draft.ArchivedAt = session.Now;
         await session.Records.SaveChangesAsync(cancellation);
+        await ExerciseHolds.ReviewDraftsAsync(session, draft.CaseId, cancellation);
         return new Saved(draft.Id, draft.Version);
     }
 }

@@ -2,6 +2,7 @@ using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
@@ -58,6 +59,7 @@ public sealed class SaveDraft(RecordsAccess access) : Command<SaveDraftInput, Sa
         await ExaminationStore.ApplyAsync(session, draft, kept, input.Content, cancellation);
         draft.Typed = input.Typed;
         await records.SaveChangesAsync(cancellation);
+        await ExerciseHolds.ReviewDraftsAsync(session, draft.CaseId, cancellation);
         (Limb limb, DateOnly? birth) = await ExaminationQueries.OfCaseAsync(records, draft.CaseId, cancellation);
         Guid[] ids = await records
             .Readings.Where(reading => reading.ExaminationId == draft.Id)

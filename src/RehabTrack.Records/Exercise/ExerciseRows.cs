@@ -158,8 +158,12 @@ internal static class ExerciseRows
             RecordedAt = line.RecordedAt,
             EnteredBy = PersonNames.Name(names, line.EnteredById) ?? "",
             OnBehalfOf = line.OnBehalfOf,
-            Words = line.MoreJson is { } json ? JsonSerializer.Deserialize<LogWords>(json, RecordJson.Options) : null,
+            Words = WordsOf(line),
         };
+
+    /// <summary>What was said beside a line, and what the person was shown; null where nothing was kept.</summary>
+    public static LogWords? WordsOf(ExerciseEntryRecord line) =>
+        line.MoreJson is { } json ? JsonSerializer.Deserialize<LogWords>(json, RecordJson.Options) : null;
 
     private static PermitHistory Of(
         IEnumerable<ExerciseEntryRecord> lines,
@@ -251,6 +255,7 @@ internal static class ExerciseRows
             ExerciseEntryKind.WorkLowered => Of<WorkLowered>(),
             ExerciseEntryKind.WorkPaused => Of<WorkPaused>(),
             ExerciseEntryKind.HoldPlaced => Of<HoldPlaced>(),
+            ExerciseEntryKind.HoldEnded => Of<HoldEnded>(),
         };
     }
 
@@ -264,6 +269,7 @@ internal static class ExerciseRows
             WorkLowered lowered => (ExerciseEntryKind.WorkLowered, lowered.From),
             WorkPaused paused => (ExerciseEntryKind.WorkPaused, paused.From),
             HoldPlaced hold => (ExerciseEntryKind.HoldPlaced, hold.From),
+            HoldEnded end => (ExerciseEntryKind.HoldEnded, end.From),
             _ => throw new InvalidOperationException($"Cases and examinations tell of themselves: {entry.GetType().Name}."),
         };
 

@@ -106,11 +106,20 @@ internal static class GroundReader
 
     /// <summary>
     /// Whether what a decision rested on has changed: the same examinations, their links or the settings say something else today.
-    /// Examinations that came later change nothing of it.
+    /// Examinations that were made later change nothing of it; an older one that was brought in since does.
     /// </summary>
     public static bool HasChanged(CaseGround ground, CaseCourse course, IReadOnlyList<LinkConstraint> words, AnalysisSettings settings)
     {
         HashSet<string> read = [.. ground.Examinations.Select(RecordText.Of)];
+        if (
+            course.Examinations.Any(examination =>
+                examination.State != ExaminationState.Signed && examination.Date < ground.AsOf && !read.Contains(examination.Id)
+            )
+        )
+        {
+            return true;
+        }
+
         CaseCourse then = course with { Examinations = [.. course.Examinations.Where(examination => read.Contains(examination.Id))] };
         LinkConstraint[] said =
         [

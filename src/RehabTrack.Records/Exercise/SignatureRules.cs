@@ -47,8 +47,9 @@ internal static class SignatureRules
         }
     }
 
-    /// <summary>Whether a line lowers nothing: a log without a sign.</summary>
+    /// <summary>Whether a line lowers nothing: a log without a sign, or the end of a hold.</summary>
     public static bool IsHarmless(ExerciseEntryRecord line) =>
-        line.Kind == ExerciseEntryKind.DayLogged
-        && ExerciseRows.Read(line, line.Number) is Rechecks.Permits.DayLogged { Log.HasSign: false };
+        line.Kind == ExerciseEntryKind.HoldEnded
+        || line.Kind == ExerciseEntryKind.DayLogged
+            && ExerciseRows.Read(line, line.Number) is Rechecks.Permits.DayLogged { Log.HasSign: false };
 }

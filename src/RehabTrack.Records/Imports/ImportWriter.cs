@@ -19,6 +19,7 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
     private readonly AnalysisSettings settings = SettingsStore.Of(session.Practice);
     private readonly Dictionary<PlannedHorse, Guid> horses = [];
     private readonly List<ImportedCase> imported = [];
+    private HashSet<Guid> atWork = [];
     private int cases;
     private int examinations;
     private int readings;
@@ -29,6 +30,9 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
         int amended = await AmendAsync(wanted, reason, cancellation);
         await records.SaveChangesAsync(cancellation);
         records.ChangeTracker.Clear();
+
+        // A new injury of a horse that has a plan is news to whoever signed it.
+        atWork = [.. await records.ExerciseEntries.Where(line => line.Number == 1).Select(line => line.HorseId).ToListAsync(cancellation)];
         using Pens pens = new(records);
         foreach (PlannedCase[] chunk in wanted.Chunk(CasesPerChunk))
         {
@@ -120,6 +124,10 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
         if (kept is null)
         {
             made.Add(new NewCase(injury, added));
+            if (added.Length > 0 && planned.Horse is not null && atWork.Contains(horseId))
+            {
+                session.Touch(injury.Id);
+            }
         }
         else if (added.Length > 0)
         {

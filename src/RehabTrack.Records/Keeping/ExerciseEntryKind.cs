@@ -10,4 +10,5 @@ internal enum ExerciseEntryKind
     WorkLowered,
     WorkPaused,
     HoldPlaced,
+    HoldEnded,
 }

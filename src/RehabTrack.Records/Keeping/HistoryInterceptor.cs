@@ -108,6 +108,7 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
             BookingRecord booking => booking.CaseId,
             CallRecord call => call.CaseId,
             ReminderRecord reminder => reminder.CaseId,
+            AcknowledgementRecord said => said.CaseId,
             _ => null,
         };
 

@@ -69,6 +69,8 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
 
     public DbSet<PermitLookRecord> PermitLooks => Set<PermitLookRecord>();
 
+    public DbSet<AcknowledgementRecord> Acknowledgements => Set<AcknowledgementRecord>();
+
     public DbSet<SignedFiguresRecord> SignedFigures => Set<SignedFiguresRecord>();
 
     /// <summary>Takes the context for one practice; a pooled context is entered anew each time.</summary>
@@ -251,6 +253,15 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
             look.HasQueryFilter(record => record.PracticeId == PracticeId);
             look.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
             look.HasIndex(record => new { record.HorseId, record.PersonId }).IsUnique();
+        });
+        modelBuilder.Entity<AcknowledgementRecord>(said =>
+        {
+            Keep(said, "Acknowledgement");
+            said.HasQueryFilter(record => record.PracticeId == PracticeId);
+            said.Property(record => record.Finding).HasMaxLength(CodeLength);
+            said.Property(record => record.FindingKey).HasMaxLength(NameLength);
+            said.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
+            said.HasOne<CaseRecord>().WithMany().HasForeignKey(record => record.CaseId).OnDelete(DeleteBehavior.Restrict);
         });
         modelBuilder.Entity<BookingRecord>(booking =>
         {

@@ -11,7 +11,7 @@ using RehabTrack.Records.Room;
 
 namespace RehabTrack.Records.Overview;
 
-/// <summary>Reads who is due and who needs a look, from the kept summaries. Only examinations signed here raise reminders.</summary>
+/// <summary>Reads who is due, from the kept summaries. Only examinations signed here raise reminders.</summary>
 public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, OverviewView>(access)
 {
     private const int MostRows = 50;
@@ -39,7 +39,6 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
             (summary.LastSigned >= dueToday && summary.LastSigned <= dueSoon && !own.Contains(summary.CaseId))
             || ownSoon.Contains(summary.CaseId)
         );
-        IQueryable<CaseSummaryRecord> look = summaries.Where(summary => summary.LookRank > 0);
         IQueryable<CaseSummaryRecord> history = summaries.Where(summary => summary.LastSigned == null && summary.ExaminationCount > 0);
         var counts = await (
             from injury in Open(records)
@@ -53,13 +52,13 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
                 Soon = all.Count(summary =>
                     summary.LastSigned >= dueToday && summary.LastSigned <= dueSoon && !own.Contains(summary.CaseId)
                 ),
-                Look = all.Count(summary => summary.LookRank > 0),
                 History = all.Count(summary => summary.LastSigned == null && summary.ExaminationCount > 0),
             }
         ).SingleOrDefaultAsync(cancellation);
         return new OverviewView
         {
             PracticeName = session.Practice.Name,
+            TimeZone = session.Practice.TimeZone,
             Today = session.Today,
             HorseCount = await records.Horses.CountAsync(horse => horse.ArchivedAt == null, cancellation),
             OpenCaseCount = counts?.Cases ?? 0,
@@ -67,13 +66,6 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
             OverdueCount = (counts?.Overdue ?? 0) + ownOverdue.Length,
             Soon = ByDueDate(await RowsAsync(session, signed, soon.OrderBy(summary => summary.LastSigned), cancellation)),
             SoonCount = (counts?.Soon ?? 0) + ownSoon.Length,
-            NeedsLook = await RowsAsync(
-                session,
-                signed,
-                look.OrderByDescending(summary => summary.LookRank).ThenByDescending(summary => summary.LastExamination),
-                cancellation
-            ),
-            NeedsLookCount = counts?.Look ?? 0,
             OnlyHistory = await RowsAsync(session, signed, history.OrderByDescending(summary => summary.LastExamination), cancellation),
             OnlyHistoryCount = counts?.History ?? 0,
             Drafts = await DraftsAsync(records, cancellation),

@@ -6,6 +6,9 @@ public sealed record OverviewView
     /// <summary>The practice's name.</summary>
     public required string PracticeName { get; init; }
 
+    /// <summary>The practice's time zone.</summary>
+    public required string TimeZone { get; init; }
+
     /// <summary>The practice's date.</summary>
     public required DateOnly Today { get; init; }
 
@@ -26,12 +29,6 @@ public sealed record OverviewView
 
     /// <summary>How many are due soon in all.</summary>
     public required int SoonCount { get; init; }
-
-    /// <summary>Open cases that need a look, most urgent first, then latest; at most fifty.</summary>
-    public required IReadOnlyList<OverviewRow> NeedsLook { get; init; }
-
-    /// <summary>How many need a look in all.</summary>
-    public required int NeedsLookCount { get; init; }
 
     /// <summary>Open cases with imported examinations only: nothing was signed here, so nothing reminds of them; latest first, at most fifty.</summary>
     public required IReadOnlyList<OverviewRow> OnlyHistory { get; init; }

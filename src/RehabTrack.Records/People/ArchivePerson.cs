@@ -1,11 +1,12 @@
 using Microsoft.EntityFrameworkCore;
+using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 
 namespace RehabTrack.Records.People;
 
-/// <summary>Puts a person away: no longer listed, no longer signed in, still named wherever they signed.</summary>
+/// <summary>Puts a person away: no longer listed, no longer signed in, still named wherever they signed. What they signed last permits nothing more.</summary>
 public sealed class ArchivePerson(RecordsAccess access) : Command<RecordInput, Saved>(access)
 {
     private protected override Right Right => Right.ChangeContacts;
@@ -41,6 +42,7 @@ public sealed class ArchivePerson(RecordsAccess access) : Command<RecordInput, S
         }
 
         person.ArchivedAt = session.Now;
+        await ExerciseHolds.WithdrawAsync(session, person.Id, cancellation);
         await session.Records.SaveChangesAsync(cancellation);
         return new Saved(person.Id, person.Version);
     }

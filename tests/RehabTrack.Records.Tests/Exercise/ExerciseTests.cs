@@ -5,7 +5,10 @@ using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Suggestions;
 using RehabTrack.Records.Bookings;
 using RehabTrack.Records.Cases;
+using RehabTrack.Records.Examinations;
 using RehabTrack.Records.Exercise;
+using RehabTrack.Records.Imports;
+using RehabTrack.Records.People;
 using RehabTrack.Records.Practices;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
@@ -496,7 +499,9 @@ public sealed class ExerciseTests
             Assert.Empty(await KindsAsync(at));
 
             await at.House.SignedAsync(at.Case, Wishes.Content(ExerciseHouse.Today, (16, 0.1), (18, 0.3), (20, 0.4)));
-            Assert.Equal([PermitHoldKind.Setback], await KindsAsync(at));
+            // Its draft showed it first; that hold ended when the examination was signed.
+            Assert.Equal([PermitHoldKind.UnsignedSetback, PermitHoldKind.Setback], await KindsAsync(at));
+            Assert.DoesNotContain((await at.YardAsync()).Permit.Reasons, reason => reason.Code == PermitReasonCode.UnsignedSetback);
             Assert.Contains((await at.YardAsync()).Permit.Reasons, reason => reason.Code == PermitReasonCode.Setback);
 
             Assert.True((await at.DecideAsync(DecisionKind.Hold)).Succeeded);
@@ -524,9 +529,142 @@ public sealed class ExerciseTests
         }
 
         [Fact]
-        public async Task Another_setting_changes_what_the_decision_rested_on()
+        public async Task A_draft_that_shows_a_setback_stops_growth_until_it_is_corrected()
         {
             await using ExerciseHouse at = await DecidedAsync();
+            at.House.Time.Advance(TimeSpan.FromDays(1));
+            async Task<bool> IsHeldAsync() =>
+                (await at.YardAsync()).Permit.Reasons.Any(reason => reason.Code == PermitReasonCode.UnsignedSetback);
+            ExaminationContent worse = Wishes.Content(ExerciseHouse.Today, (16, 0.1), (18, 0.3), (20, 0.4));
+            SavedDraft draft = await at.House.DraftAsync(at.Case, worse);
+            Assert.True(await IsHeldAsync());
+
+            SaveDraftInput corrected = new()
+            {
+                CommandId = Guid.NewGuid(),
+                Id = draft.Id,
+                Version = draft.Version,
+                Content = Wishes.Content(ExerciseHouse.Today, (16, 0.1), (18, 0.3), (20, 0)),
+            };
+            SavedDraft calm = (await at.House.Get<SaveDraft>().ExecuteAsync(at.House.Vet, corrected)).Value;
+            Assert.False(await IsHeldAsync());
+
+            SaveDraftInput again = corrected with { CommandId = Guid.NewGuid(), Version = calm.Version, Content = worse };
+            SavedDraft back = (await at.House.Get<SaveDraft>().ExecuteAsync(at.House.Vet, again)).Value;
+            Assert.True(await IsHeldAsync());
+
+            await at.House.Get<ArchiveDraft>().ExecuteAsync(at.House.Vet, new RecordInput(Guid.NewGuid(), back.Id, back.Version));
+            Assert.False(await IsHeldAsync());
+        }
+
+        [Fact]
+        public async Task A_draft_without_a_setback_stops_nothing()
+        {
+            await using ExerciseHouse at = await DecidedAsync();
+            at.House.Time.Advance(TimeSpan.FromDays(1));
+            await at.House.DraftAsync(at.Case, Wishes.Content(ExerciseHouse.Today, (16, 0.1), (18, 0.29), (20, 0)));
+
+            Assert.Empty(await KindsAsync(at));
+        }
+
+        [Fact]
+        public async Task Where_the_vet_who_signed_last_is_put_away_no_work_is_permitted_until_another_signs()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            await at.House.SignedAsync(at.Case, Wishes.Content(ExerciseHouse.Today.AddDays(-60), (16, 0.1), (18, 0.3), (20, 0)));
+            Actor leaving = await at.House.PersonAsync("Ivo Larch", Role.Vet);
+            Actor bystander = await at.House.PersonAsync("Merle Oake", Role.Vet);
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+            ExerciseView view = await at.ViewAsync();
+            SignDecisionInput hold = new()
+            {
+                CommandId = Guid.NewGuid(),
+                HorseId = at.Horse,
+                SeenNumber = view.LastNumber,
+                Decision = new Decision
+                {
+                    Kind = DecisionKind.Hold,
+                    PlanVersionId = view.Plan!.Plan.Id,
+                    From = ExerciseHouse.Today,
+                    RecheckDate = ExerciseHouse.Today.AddDays(60),
+                    Reason = "as seen",
+                },
+                Visit = new Visit(),
+                Disagreement = "the horse goes well",
+            };
+            Assert.True((await at.House.Get<SignDecision>().ExecuteAsync(leaving, hold)).Succeeded);
+
+            await PutAwayAsync(at, bystander);
+            Assert.Empty(await KindsAsync(at));
+
+            await PutAwayAsync(at, leaving);
+            Assert.Equal([PermitHoldKind.VetWithdrawn], await KindsAsync(at));
+            Permit stopped = (await at.YardAsync()).Permit;
+            Assert.Equal((PermitState.Stopped, Work.None), (stopped.State, stopped.Work));
+
+            Assert.True((await at.DecideAsync(DecisionKind.Hold)).Succeeded);
+            Assert.True((await at.YardAsync()).Permit.Work.HasOuting);
+        }
+
+        [Fact]
+        public async Task A_new_injury_that_a_file_brings_in_changes_what_the_plan_rested_on()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+            at.House.Time.Advance(TimeSpan.FromDays(1));
+            await ImportAsync(at, "another horse", null);
+            Assert.Empty(await KindsAsync(at));
+
+            await ImportAsync(at, "second leg", at.Horse);
+            Assert.Equal([PermitHoldKind.BasisChanged], await KindsAsync(at));
+        }
+
+        [Fact]
+        public async Task Under_a_plan_signed_later_the_last_decisions_ground_is_held_against_the_case()
+        {
+            await using ExerciseHouse at = await DecidedAsync();
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+            await SetLesionErrorAsync(at);
+
+            Assert.Equal([PermitHoldKind.BasisChanged], await KindsAsync(at));
+        }
+
+        private static async Task PutAwayAsync(ExerciseHouse at, Actor person)
+        {
+            PersonView view = (await at.House.Get<GetPerson>().ExecuteAsync(at.House.Vet, person.PersonId)).Value;
+            Assert.True(
+                (
+                    await at
+                        .House.Get<ArchivePerson>()
+                        .ExecuteAsync(at.House.Vet, new RecordInput(Guid.NewGuid(), person.PersonId, view.Version))
+                ).Succeeded
+            );
+        }
+
+        private static async Task ImportAsync(ExerciseHouse at, string label, Guid? horse)
+        {
+            Outcome<ImportResult> done = await at
+                .House.Get<ApplyImport>()
+                .ExecuteAsync(
+                    at.House.Vet,
+                    new ApplyImportInput
+                    {
+                        CommandId = Guid.NewGuid(),
+                        Cases = [Files.Healing(label, new(label, null, null))],
+                        Choices = new ImportChoices
+                        {
+                            Cases = new Dictionary<string, CaseChoice>
+                            {
+                                [label] = new() { HorseId = horse, NewHorse = horse is null },
+                            },
+                        },
+                    }
+                );
+            Assert.Empty(done.Problems);
+        }
+
+        private static async Task SetLesionErrorAsync(ExerciseHouse at)
+        {
             PracticeView practice = (await at.House.Get<GetPractice>().ExecuteAsync(at.House.Vet, NoInput.Value)).Value;
             Outcome<Saved> changed = await at
                 .House.Get<ChangePractice>()
@@ -539,6 +677,14 @@ public sealed class ExerciseTests
                 );
 
             Assert.True(changed.Succeeded);
+        }
+
+        [Fact]
+        public async Task Another_setting_changes_what_the_decision_rested_on()
+        {
+            await using ExerciseHouse at = await DecidedAsync();
+            await SetLesionErrorAsync(at);
+
             Assert.Equal([PermitHoldKind.BasisChanged], await KindsAsync(at));
         }
     }

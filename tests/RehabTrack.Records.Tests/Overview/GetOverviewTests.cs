@@ -4,6 +4,7 @@ using RehabTrack.Records.Imports;
 using RehabTrack.Records.Overview;
 using RehabTrack.Records.Room;
 using RehabTrack.Records.Tests.House;
+using RehabTrack.Records.Watch;
 
 namespace RehabTrack.Records.Tests.Overview;
 
@@ -57,7 +58,8 @@ public sealed class GetOverviewTests
 
         OverviewView overview = (await house.Get<GetOverview>().ExecuteAsync(house.Vet, NoInput.Value)).Value;
 
-        Assert.Equal(("Worse", Verdict.Worsening), (overview.NeedsLook[0].HorseName, overview.NeedsLook[0].Case.Summary!.Verdict));
+        StandingPage standing = (await house.Get<ListStanding>().ExecuteAsync(house.Vet, 1)).Value;
+        Assert.Equal(("Worse", Verdict.Worsening), (standing.Rows[0].HorseName, standing.Rows[0].Cases[0].Summary!.Verdict));
         Assert.Equal(2, overview.OnlyHistoryCount);
         Assert.Equal((0, 0), (overview.OverdueCount, overview.SoonCount));
     }
@@ -81,7 +83,7 @@ public sealed class GetOverviewTests
         OverviewView overview = (await house.Get<GetOverview>().ExecuteAsync(house.Vet, NoInput.Value)).Value;
 
         Assert.Equal(1, overview.OpenCaseCount);
-        Assert.Empty(overview.NeedsLook);
+        Assert.Empty((await house.Get<ListStanding>().ExecuteAsync(house.Vet, 1)).Value.Rows);
     }
 
     [Fact]

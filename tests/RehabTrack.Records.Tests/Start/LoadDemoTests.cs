@@ -13,6 +13,7 @@ using RehabTrack.Records.Room;
 using RehabTrack.Records.Sqlite;
 using RehabTrack.Records.Start;
 using RehabTrack.Records.Tests.House;
+using RehabTrack.Records.Watch;
 
 namespace RehabTrack.Records.Tests.Start;
 
@@ -60,7 +61,8 @@ public sealed class LoadDemoTests
         Assert.Equal(Verdict.NotYetReadable, cases.First(row => row.Label == "Linnet Minor LF body").Summary!.Verdict);
         OverviewView overview = (await house.Get<GetOverview>().ExecuteAsync(vet, NoInput.Value)).Value;
         Assert.NotEmpty(overview.Overdue);
-        Assert.Contains(overview.NeedsLook, row => row.Case.Label == "Pepperwick RF medial branch");
+        StandingPage standing = (await house.Get<ListStanding>().ExecuteAsync(vet, 1)).Value;
+        Assert.Contains(standing.Rows, row => row.Cases.Any(injury => injury.Label == "Pepperwick RF medial branch"));
         CaseView quillon = (await house.Get<GetCase>().ExecuteAsync(vet, cases.First(row => row.Label == "Quillon LH body").Id)).Value;
         Assert.Equal(ExaminationState.History, quillon.Examinations[0].State);
         Assert.Equal(ExaminationState.Signed, quillon.Examinations[^1].State);

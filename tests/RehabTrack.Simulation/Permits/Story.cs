@@ -124,6 +124,23 @@ public sealed class Story(PlanVersion plan)
             }
         );
 
+    /// <summary>A log of work done in hand, or in another way, over firm ground; entered on the day.</summary>
+    public Story Does(int day, OutingMinutes done, WorkModes modes = WorkModes.InHand) =>
+        Add(
+            new DayLogged
+            {
+                Order = _order,
+                RecordedOn = Day(day),
+                Log = new DayLog
+                {
+                    Date = Day(day),
+                    Done = done,
+                    Modes = modes,
+                    Surfaces = Surfaces.FirmEven,
+                },
+            }
+        );
+
     /// <summary>A log on each day from one to another, both included, entered on the day.</summary>
     public Story LogsEach(int from, int to)
     {
@@ -177,6 +194,17 @@ public sealed class Story(PlanVersion plan)
                 Kind = kind,
                 From = Day(from),
                 Until = until is { } last ? Day(last) : null,
+            }
+        );
+
+    public Story Ends(PermitHoldKind kind, int from, int? recorded = null) =>
+        Add(
+            new HoldEnded
+            {
+                Order = _order,
+                RecordedOn = Day(recorded ?? from),
+                Kind = kind,
+                From = Day(from),
             }
         );
 

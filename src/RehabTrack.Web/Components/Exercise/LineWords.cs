@@ -42,6 +42,7 @@ public static class LineWords
             WorkPaused { Until: { } until } => Say(ExerciseTexts.LinePausedUntil, Figures.Date(until)) + said,
             WorkPaused => ExerciseTexts.LinePaused + said,
             WorkLowered => ExerciseTexts.LineLowered + said,
+            HoldEnded end => Say(ExerciseTexts.LineHoldEnded, Names.Of(end.Kind)),
             HoldPlaced hold => Say(ExerciseTexts.LineHold, Names.Of(hold.Kind)),
             _ => ExerciseTexts.LineOther,
         };

@@ -5,9 +5,12 @@ using RehabTrack.Rechecks.Analysis;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Findings;
 using RehabTrack.Rechecks.Linking;
+using RehabTrack.Rechecks.Schedule;
+using RehabTrack.Rechecks.Watch;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Rights;
+using RehabTrack.Records.Watch;
 using RehabTrack.Web.Components.Pictures;
 using RehabTrack.Wording;
 
@@ -21,6 +24,7 @@ public sealed partial class CaseSheet
     private CaseAnalysis? _analysis;
     private Actor? _actor;
     private ExerciseUnder? _exercise;
+    private IReadOnlyList<WatchedFinding> _standing = [];
     private Rung? _rung;
     private CaseQuery _query = new();
     private DateOnly? _analysedFor;
@@ -69,6 +73,9 @@ public sealed partial class CaseSheet
 
     [Inject]
     private GetCase GetCase { get; set; } = default!;
+
+    [Inject]
+    private GetStanding GetStanding { get; set; } = default!;
 
     [Inject]
     private GetExercise GetExercise { get; set; } = default!;
@@ -135,6 +142,7 @@ public sealed partial class CaseSheet
         _loads++;
         if (_case is not null)
         {
+            _standing = (await AskAsync(GetStanding, Id)).ValueOrDefault ?? [];
             _exercise = (await AskAsync(GetExercise, _case.Horse.Id)).ValueOrDefault is { } view ? ExerciseUnder.Of(view) : null;
             Look();
         }
@@ -154,6 +162,33 @@ public sealed partial class CaseSheet
 
         _rung = _analysis is null ? null : Rung.Find(_analysis, _course!, _query);
     }
+
+    /// <summary>What stands today; of an earlier date, or of a closed case, what the analysis said then.</summary>
+    private IReadOnlyList<WatchedFinding> StandingNow(CaseAnalysis analysis) =>
+        _query.AsOf is null && _case!.IsOpen
+            ? _standing
+            :
+            [
+                .. StandingReader
+                    .Of(
+                        new WatchedHorse
+                        {
+                            Cases =
+                            [
+                                new WatchedCase(
+                                    _course!.Id,
+                                    analysis.Findings,
+                                    _course
+                                        .Examinations.Where(examination => examination.Date <= AsOf)
+                                        .Max(examination => examination.Date),
+                                    RecheckDue.None
+                                ),
+                            ],
+                        },
+                        AsOf
+                    )
+                    .Select(finding => new WatchedFinding(finding, null)),
+            ];
 
     private IReadOnlyList<string> ChosenExaminations =>
         _rung is { } rung ? [rung.Step.ExaminationId, .. Compared(rung) is { } other ? [other.ExaminationId] : Array.Empty<string>()] : [];

@@ -1,3 +1,5 @@
+using RehabTrack.Rechecks.Findings;
+using RehabTrack.Rechecks.Watch;
 using RehabTrack.Records.Bookings;
 using RehabTrack.Records.Reminders;
 using RehabTrack.Web.Features.Board;
@@ -31,6 +33,7 @@ public static class ChangeWords
         ["SettleReminder"] = CasePage.Did_SettleReminder,
         ["SetInterval"] = CasePage.Did_SetInterval,
         ["CloseCase"] = CasePage.Did_CloseCase,
+        ["AcknowledgeFinding"] = CasePage.Did_AcknowledgeFinding,
     };
 
     private static readonly Dictionary<ReminderState, string> ReminderStates = new()
@@ -49,6 +52,7 @@ public static class ChangeWords
         ["Booking"] = CasePage.Kind_Booking,
         ["Call"] = CasePage.Kind_Call,
         ["Reminder"] = CasePage.Kind_Reminder,
+        ["Acknowledgement"] = CasePage.Kind_Acknowledgement,
     };
 
     private static readonly Dictionary<string, string> Fields = new(StringComparer.Ordinal)
@@ -106,6 +110,8 @@ public static class ChangeWords
         ["otherLimbLigamentAreaCm2"] = CasePage.Field_otherLimbLigamentAreaCm2,
         ["otherLimbThicknessCm"] = CasePage.Field_otherLimbThicknessCm,
         ["reason"] = CasePage.Field_reason,
+        ["finding"] = CasePage.Field_finding,
+        ["since"] = CasePage.Field_since,
         ["time"] = CasePage.Field_time,
         ["minutes"] = CasePage.Field_minutes,
         ["vetId"] = CasePage.Field_vetId,
@@ -131,6 +137,11 @@ public static class ChangeWords
     private static readonly HashSet<string> Untold = new(StringComparer.Ordinal)
     {
         "horseId",
+        "findingKey",
+        "severity",
+        "weight",
+        "saidById",
+        "saidAt",
         "caseId",
         "bookedById",
         "bookedAt",
@@ -167,6 +178,8 @@ public static class ChangeWords
         {
             ("Call", "outcome") when Enum.TryParse(value, out CallOutcome outcome) => BoardWords.Of(outcome),
             ("Reminder", "state") when Enum.TryParse(value, out ReminderState state) => ReminderStates[state],
+            ("Acknowledgement", "finding") when Enum.TryParse(value, out FindingKind finding) => Names.Of(finding),
+            ("Acknowledgement", "finding") when Enum.TryParse(value, out StandingKind standing) => StandingSentences.Title(standing),
             _ => value,
         };
 }

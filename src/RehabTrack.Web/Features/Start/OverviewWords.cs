@@ -7,27 +7,18 @@ namespace RehabTrack.Web.Features.Start;
 /// <summary>The sentences of the start page.</summary>
 public static class OverviewWords
 {
-    /// <summary>As "2 rechecks overdue, 3 cases need a look"; what to expect of the day.</summary>
-    public static string InBrief(OverviewView view)
+    /// <summary>As "2 rechecks overdue, 3 horses need a look"; what to expect of the day.</summary>
+    /// <param name="view">The start page.</param>
+    /// <param name="standing">How many horses need a person.</param>
+    public static string InBrief(OverviewView view, int standing)
     {
         ArgumentNullException.ThrowIfNull(view);
         List<string> parts = [];
-        Add(parts, view.NeedsLookCount, StartPage.BriefLookOne, StartPage.BriefLook);
+        Add(parts, standing, StartPage.BriefLookOne, StartPage.BriefLook);
         Add(parts, view.OverdueCount, StartPage.BriefOverdueOne, StartPage.BriefOverdue);
         Add(parts, view.SoonCount, StartPage.BriefSoonOne, StartPage.BriefSoon);
         string brief = Names.AsTitle(parts.Count == 0 ? StartPage.BriefNone : string.Join(", ", parts));
         return Say(StartPage.Brief, view.PracticeName, brief);
-    }
-
-    /// <summary>The one sentence why a case needs a look: its worst finding, else the verdict with its rate.</summary>
-    public static string Why(CaseSummaryView? summary)
-    {
-        if (summary is null)
-        {
-            return "";
-        }
-
-        return summary.Findings is [{ } worst, ..] ? FindingSentences.Of(worst) : Rate(summary);
     }
 
     /// <summary>Since when a recheck is overdue.</summary>
@@ -67,16 +58,6 @@ public static class OverviewWords
             ? Say(StartPage.DraftBy, Names.Of(draft.Limb), Figures.Date(draft.Date), by)
             : Say(StartPage.Draft, Names.Of(draft.Limb), Figures.Date(draft.Date));
     }
-
-    private static string Rate(CaseSummaryView summary) =>
-        (summary.RatePercentPer60Days, summary.Lower95Percent, summary.Upper95Percent) is ({ } rate, { } lower, { } upper)
-            ? Say(
-                StartPage.Rate,
-                Names.AsTitle(Names.Of(summary.Verdict)),
-                Figures.SignedPercent(rate),
-                Figures.SignedPercents(lower, upper)
-            )
-            : Names.AsTitle(Names.Of(summary.Verdict));
 
     private static void Add(List<string> parts, int count, string one, string many)
     {

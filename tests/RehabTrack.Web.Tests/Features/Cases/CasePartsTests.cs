@@ -5,7 +5,9 @@ using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Findings;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Linking;
+using RehabTrack.Rechecks.Watch;
 using RehabTrack.Records.Cases;
+using RehabTrack.Records.Watch;
 using RehabTrack.Web.Components.Comparison;
 using RehabTrack.Web.Features.Cases;
 using RehabTrack.Wording;
@@ -126,7 +128,8 @@ public sealed class CasePartsTests : IAsyncDisposable
 
         IRenderedComponent<FindingsList> list = _page.Render<FindingsList>(findings =>
             findings
-                .Add(one => one.Findings, [red, settled, note])
+                .Add(one => one.Standing, [Standing(red), Standing(note)])
+                .Add(one => one.Earlier, [settled])
                 .Add(one => one.AddressOf, finding => finding.TrackId is null ? null : "/place")
         );
 
@@ -140,10 +143,58 @@ public sealed class CasePartsTests : IAsyncDisposable
     }
 
     [Fact]
+    public void What_was_acknowledged_is_folded_under_a_count_with_who_and_why()
+    {
+        WatchedFinding red = Standing(new() { Kind = FindingKind.Worsening, Severity = FindingSeverity.Red });
+        WatchedFinding known = red with { Acknowledgement = new("Tamsin Orrel", DateTime.UnixEpoch, "seen on the farm") };
+
+        IRenderedComponent<FindingsList> list = _page.Render<FindingsList>(findings =>
+            findings.Add(one => one.Standing, [known]).Add(one => one.AddressOf, _ => null).Add(one => one.MayAcknowledge, true)
+        );
+
+        Assert.Empty(list.FindAll("section > ul > li"));
+        IElement folded = list.Find("details.acknowledged");
+        Assert.Equal(WatchTexts.AcknowledgedOne, folded.QuerySelector("summary")!.TextContent);
+        Assert.Contains("Tamsin Orrel", folded.TextContent, StringComparison.Ordinal);
+        Assert.Contains("seen on the farm", folded.TextContent, StringComparison.Ordinal);
+        Assert.Empty(list.FindAll("button"));
+    }
+
+    [Theory]
+    [InlineData(true, 1)]
+    [InlineData(false, 0)]
+    public void Only_where_it_may_be_acknowledged_is_it_offered(bool may, int buttons) =>
+        Assert.Equal(
+            buttons,
+            _page
+                .Render<FindingsList>(findings =>
+                    findings
+                        .Add(one => one.Standing, [Standing(new() { Kind = FindingKind.Worsening, Severity = FindingSeverity.Red })])
+                        .Add(one => one.AddressOf, _ => null)
+                        .Add(one => one.MayAcknowledge, may)
+                )
+                .FindAll("button")
+                .Count
+        );
+
+    private static WatchedFinding Standing(Finding finding) =>
+        new(
+            new StandingFinding
+            {
+                Kind = StandingKind.OfCase,
+                Severity = finding.Severity,
+                Since = Invented.Today,
+                Next = StandingStep.LookAtCase,
+                OfCase = finding,
+            },
+            null
+        );
+
+    [Fact]
     public void Without_anything_to_do_it_says_so() =>
         Assert.Contains(
             CasePage.FindingsNone,
-            _page.Render<FindingsList>(findings => findings.Add(one => one.Findings, []).Add(one => one.AddressOf, _ => null)).Markup,
+            _page.Render<FindingsList>(findings => findings.Add(one => one.Standing, []).Add(one => one.AddressOf, _ => null)).Markup,
             StringComparison.Ordinal
         );
 

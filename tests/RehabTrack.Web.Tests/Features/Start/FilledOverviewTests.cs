@@ -1,5 +1,6 @@
 using AngleSharp.Dom;
 using Bunit;
+using RehabTrack.Rechecks.Findings;
 using RehabTrack.Web.Features.Start;
 using RehabTrack.Web.Tests.Hosting;
 using RehabTrack.Wording;
@@ -31,9 +32,25 @@ public sealed class FilledOverviewTests(DemoPracticeAtHand practice) : IClassFix
             {
                 Assert.Matches("^/cases/[0-9a-f-]{36}$", row.QuerySelector("a")!.GetAttribute("href")!);
                 Assert.NotEmpty(row.QuerySelector(".mark")!.TextContent);
-                Assert.EndsWith(".", row.QuerySelector("p")!.TextContent.Trim(), StringComparison.Ordinal);
+                Assert.EndsWith(".", row.QuerySelector(".said")!.TextContent.Trim(), StringComparison.Ordinal);
             }
         );
+    }
+
+    [Fact]
+    public async Task A_horse_stands_once_and_tells_of_its_exercise_beside_its_case()
+    {
+        await using BunitContext tab = practice.Tab();
+        IRenderedComponent<Overview> page = tab.Render<Overview>();
+        IElement tansy = Assert.Single(
+            page.FindAll("section[aria-labelledby=look] > ul > li"),
+            row => row.QuerySelector(".name")!.TextContent.StartsWith("Tansy Fathom", StringComparison.Ordinal)
+        );
+        string[] marks = [.. tansy.QuerySelectorAll(".mark").Select(mark => mark.TextContent)];
+
+        Assert.Contains(Names.Of(FindingKind.NoProgress), marks);
+        Assert.Equal(marks.Length, tansy.QuerySelectorAll(".stand").Length);
+        Assert.All(tansy.QuerySelectorAll(".stand a"), link => Assert.NotEmpty(link.TextContent));
     }
 
     [Fact]

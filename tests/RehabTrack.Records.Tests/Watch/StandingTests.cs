@@ -1,0 +1,222 @@
+using Microsoft.Data.Sqlite;
+using RehabTrack.Rechecks.Exercise;
+using RehabTrack.Rechecks.Findings;
+using RehabTrack.Rechecks.Permits;
+using RehabTrack.Rechecks.Watch;
+using RehabTrack.Records.Exercise;
+using RehabTrack.Records.History;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+using RehabTrack.Records.Tests.Exercise;
+using RehabTrack.Records.Tests.House;
+using RehabTrack.Records.Watch;
+
+namespace RehabTrack.Records.Tests.Watch;
+
+/// <summary>What stands on a real database, and what acknowledging it does and does not.</summary>
+public sealed class StandingTests
+{
+    private static string Code<T>(Outcome<T> outcome) => Assert.Single(outcome.Problems).Code;
+
+    private static Acknowledged As(StandingFinding finding) => new(finding.Key, finding.Severity, finding.Weight);
+
+    private static async Task<IReadOnlyList<WatchedFinding>> StandingAsync(ExerciseHouse at) =>
+        (await at.House.Get<GetStanding>().ExecuteAsync(at.House.Vet, at.Case)).Value;
+
+    private static async Task<StandingPage> ListAsync(ExerciseHouse at, int page = 1) =>
+        (await at.House.Get<ListStanding>().ExecuteAsync(at.House.Vet, page)).Value;
+
+    private static Task<Outcome<Saved>> AcknowledgeAsync(
+        ExerciseHouse at,
+        Acknowledged seen,
+        string? reason = "spoken with the yard",
+        Actor? who = null
+    ) =>
+        at
+            .House.Get<AcknowledgeFinding>()
+            .ExecuteAsync(who ?? at.House.Vet, new AcknowledgeFindingInput(Guid.NewGuid(), at.Case, seen, reason));
+
+    private static DayLog Log(int walk) =>
+        new()
+        {
+            Date = ExerciseHouse.Today,
+            Done = new OutingMinutes(walk),
+            Modes = WorkModes.InHand,
+            Surfaces = Surfaces.FirmEven,
+        };
+
+    /// <summary>A horse whose plan permits twice 20 minutes of walk, of which 60 minutes were done today.</summary>
+    private static async Task<(ExerciseHouse At, StandingFinding Over)> OverworkedAsync()
+    {
+        ExerciseHouse at = await ExerciseHouse.BuildAsync();
+        Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+        await at.LogAsync(Log(60));
+        return (at, Assert.Single(await StandingAsync(at)).Finding);
+    }
+
+    [Fact]
+    public async Task Too_much_work_stands_on_the_page_of_the_case_and_on_the_start_page()
+    {
+        (ExerciseHouse at, StandingFinding over) = await OverworkedAsync();
+        await using (at)
+        {
+            Assert.Equal((StandingKind.OverExercise, 20, ExerciseHouse.Today), (over.Kind, over.Minutes, over.Since));
+            StandingRow row = Assert.Single((await ListAsync(at)).Rows);
+            Assert.Equal(("Thistle Vane", at.Case), (row.HorseName, Assert.Single(row.Cases).Id));
+            Assert.Equal(over.Key, Assert.Single(row.Findings).Finding.Key);
+        }
+    }
+
+    [Fact]
+    public async Task A_concern_has_a_list_of_its_own_on_the_start_page_and_stands_on_the_page_of_the_case()
+    {
+        await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+        await at.SignAsync(ExerciseHouse.Plan);
+        await at.ReportAsync();
+
+        Assert.Equal(StandingKind.ConcernOpen, Assert.Single(await StandingAsync(at)).Finding.Kind);
+        Assert.Empty((await ListAsync(at)).Rows);
+    }
+
+    [Fact]
+    public async Task Acknowledging_folds_it_away_with_who_and_why()
+    {
+        (ExerciseHouse at, StandingFinding over) = await OverworkedAsync();
+        await using (at)
+        {
+            Assert.True((await AcknowledgeAsync(at, As(over))).Succeeded);
+
+            StandingPage page = await ListAsync(at);
+            Assert.Equal((0, 0, 1), (page.Rows.Count, page.HorseCount, page.AcknowledgedCount));
+            Acknowledgement said = Assert.Single(Assert.Single(page.Acknowledged).Findings).Acknowledgement!;
+            Assert.Equal(("Edda Marrow", "spoken with the yard"), (said.By, said.Reason));
+            Assert.Equal(said, Assert.Single(await StandingAsync(at)).Acknowledgement);
+        }
+    }
+
+    [Fact]
+    public async Task Acknowledging_lifts_nothing()
+    {
+        await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+        await at.SignAsync(ExerciseHouse.Plan);
+        await at.ReportAsync();
+        Permit before = (await at.YardAsync()).Permit;
+        Assert.Equal(PermitState.Floor, before.State);
+
+        Assert.True((await AcknowledgeAsync(at, As(Assert.Single(await StandingAsync(at)).Finding))).Succeeded);
+
+        Permit after = (await at.YardAsync()).Permit;
+        Assert.Equal(before with { Reasons = [] }, after with { Reasons = [] });
+        Assert.Equal(before.Reasons, after.Reasons);
+        Assert.False(Assert.Single((await at.ViewAsync()).Concerns).IsAnswered);
+        Assert.Single((await at.House.Get<ListConcerns>().ExecuteAsync(at.House.Vet, NoInput.Value)).Value);
+    }
+
+    [Fact]
+    public async Task Worse_figures_are_not_covered_by_what_was_said_of_less()
+    {
+        (ExerciseHouse at, StandingFinding over) = await OverworkedAsync();
+        await using (at)
+        {
+            await AcknowledgeAsync(at, As(over));
+            await at.LogAsync(Log(10));
+
+            WatchedFinding worse = Assert.Single(await StandingAsync(at));
+            Assert.Equal((30, null), (worse.Finding.Minutes, worse.Acknowledgement));
+            Assert.Single((await ListAsync(at)).Rows);
+            Assert.Equal("finding-worse", Code(await AcknowledgeAsync(at, As(over))));
+        }
+    }
+
+    [Fact]
+    public async Task A_new_occurrence_is_not_covered()
+    {
+        (ExerciseHouse at, StandingFinding over) = await OverworkedAsync();
+        await using (at)
+        {
+            await AcknowledgeAsync(at, As(over));
+            at.House.Time.Advance(TimeSpan.FromDays(1));
+            Assert.NotNull(Assert.Single(await StandingAsync(at)).Acknowledgement);
+
+            await at.LogAsync(Log(60) with { Date = ExerciseHouse.Today.AddDays(1) });
+            Assert.Null(Assert.Single(await StandingAsync(at)).Acknowledgement);
+        }
+    }
+
+    [Fact]
+    public async Task What_does_not_stand_and_what_has_no_reason_is_not_acknowledged()
+    {
+        (ExerciseHouse at, StandingFinding over) = await OverworkedAsync();
+        await using (at)
+        {
+            Assert.Equal("field-empty", Code(await AcknowledgeAsync(at, As(over), " ")));
+            Assert.Equal("finding-gone", Code(await AcknowledgeAsync(at, As(over) with { Key = "another" })));
+            Assert.True((await at.DecideAsync(DecisionKind.Hold)).Succeeded);
+            Assert.Equal("finding-gone", Code(await AcknowledgeAsync(at, As(over))));
+        }
+    }
+
+    [Fact]
+    public async Task Whoever_works_in_the_practice_may_acknowledge_and_nobody_else()
+    {
+        (ExerciseHouse at, StandingFinding over) = await OverworkedAsync();
+        await using (at)
+        {
+            Assert.Equal("not-allowed", Code(await AcknowledgeAsync(at, As(over), who: at.Trainer)));
+            Assert.Equal("not-allowed", Code(await AcknowledgeAsync(at, As(over), who: at.Owner)));
+            Assert.True((await AcknowledgeAsync(at, As(over), who: await at.House.PersonAsync("Pia Thorn", Role.Assistant))).Succeeded);
+        }
+    }
+
+    [Fact]
+    public async Task It_stands_in_the_history_of_the_case_and_cannot_be_changed()
+    {
+        (ExerciseHouse at, StandingFinding over) = await OverworkedAsync();
+        await using (at)
+        {
+            await AcknowledgeAsync(at, As(over));
+
+            ChangeView change = (await at.House.Get<GetChanges>().ExecuteAsync(at.House.Vet, at.Case)).Value[0];
+            Assert.Equal(("AcknowledgeFinding", "Acknowledgement"), (change.UseCase, change.Kind));
+            Assert.Equal("OverExercise", change.Fields.Single(field => field.Field == "finding").After);
+            Assert.Equal("spoken with the yard", change.Fields.Single(field => field.Field == "reason").After);
+            await using SqliteConnection connection = new($"Data Source={at.House.Database}");
+            await connection.OpenAsync();
+            await using SqliteCommand command = connection.CreateCommand();
+            command.CommandText = "UPDATE Acknowledgement SET Reason = 'another'";
+            await Assert.ThrowsAsync<SqliteException>(() => command.ExecuteNonQueryAsync());
+        }
+    }
+
+    [Fact]
+    public async Task A_closed_case_asks_nothing()
+    {
+        (ExerciseHouse at, StandingFinding over) = await OverworkedAsync();
+        await using (at)
+        {
+            await at.CloseAsync(Records.Cases.CaseEnd.Retired);
+
+            Assert.Empty(await StandingAsync(at));
+            Assert.Empty((await ListAsync(at)).Rows);
+            Assert.Equal("not-found", Code(await AcknowledgeAsync(at, As(over))));
+        }
+    }
+
+    [Fact]
+    public async Task The_list_goes_by_pages_and_the_most_severe_come_first()
+    {
+        await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+        for (int horse = 1; horse <= 26; horse++)
+        {
+            Guid caseId = (await at.House.CaseAsync((await at.House.HorseAsync($"Horse {horse}")).Id)).Id;
+            await at.House.SignedAsync(caseId, Wishes.Content(ExerciseHouse.Today.AddDays(-30), (16, 0.1), (18, 0.3), (20, 0)));
+            await at.House.SignedAsync(caseId, Wishes.Content(ExerciseHouse.Today, (16, 0.1), (18, 0.3), (20, horse == 26 ? 0.4 : 0)));
+        }
+
+        StandingPage first = await ListAsync(at);
+        Assert.Equal("Horse 26", first.Rows[0].HorseName);
+        Assert.Equal(FindingSeverity.Red, first.Rows[0].Findings[0].Finding.Severity);
+        Assert.All(first.Rows, row => Assert.DoesNotContain(row.Findings, one => one.Finding.Severity == FindingSeverity.Note));
+        Assert.Equal((1, first.Count), (first.Number, (await ListAsync(at, 99)).Number));
+    }
+}
