@@ -64,7 +64,7 @@ public static class StandingSentences
         {
             StandingKind.ConcernOpen => finding.Count == 1 ? "_One" : "_Many",
             StandingKind.GateNotExamined when finding.Severity == FindingSeverity.Red => "_Over",
-            StandingKind.OverExercise => (finding.Minutes > 0 ? string.Empty : "Ways") + (finding.Days == 1 ? "_One" : "_Many"),
+            StandingKind.OverExercise => (finding.Minutes > 0 ? string.Empty : "_Ways") + (finding.Days == 1 ? "_One" : "_Many"),
             _ => string.Empty,
         };
 

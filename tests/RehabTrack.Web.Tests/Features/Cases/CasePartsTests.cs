@@ -149,7 +149,11 @@ public sealed class CasePartsTests : IAsyncDisposable
         WatchedFinding known = red with { Acknowledgement = new("Tamsin Orrel", DateTime.UnixEpoch, "seen on the farm") };
 
         IRenderedComponent<FindingsList> list = _page.Render<FindingsList>(findings =>
-            findings.Add(one => one.Standing, [known]).Add(one => one.AddressOf, _ => null).Add(one => one.MayAcknowledge, true)
+            findings
+                .Add(one => one.Standing, [known])
+                .Add(one => one.TimeZone, "Europe/Vienna")
+                .Add(one => one.AddressOf, _ => null)
+                .Add(one => one.MayAcknowledge, true)
         );
 
         Assert.Empty(list.FindAll("section > ul > li"));
