@@ -1,5 +1,6 @@
 using System.Globalization;
 using RehabTrack.Rechecks.Anatomy;
+using RehabTrack.Rechecks.Care;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Findings;
@@ -17,6 +18,10 @@ namespace RehabTrack.Wording;
 /// </summary>
 public static class Names
 {
+    public static string Of(CareGroup group, CultureInfo? culture = null) => Text(nameof(CareGroup), group, culture);
+
+    public static string Of(CareKind kind, CultureInfo? culture = null) => Text(nameof(CareKind), kind, culture);
+
     public static string Of(Limb limb, CultureInfo? culture = null) => Text(nameof(Limb), limb, culture);
 
     /// <summary>Two letters for a narrow column: LF, RF, LH, RH; an en dash when not given.</summary>

@@ -83,4 +83,7 @@ public enum FindingKind
 
     /// <summary>Levels are zones and no zone length was measured on the horse: no lesion length and no volume.</summary>
     ZoneLengthNotMeasured,
+
+    /// <summary>An examination soon after an injection into the lesion: what it shows may be what was injected.</summary>
+    SoonAfterInjection,
 }

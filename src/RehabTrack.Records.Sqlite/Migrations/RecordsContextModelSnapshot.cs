@@ -214,6 +214,82 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.ToTable("Call", (string)null);
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.CareRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ArchivedReason")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("CaseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Context")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("CorrectedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("CorrectedById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("EnteredAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("EnteredById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("From")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Grade")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("HorseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("LamenessAaep")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("StandDownById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("StandDownUntil")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly?>("Until")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Words")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CaseId");
+
+                    b.HasIndex("HorseId");
+
+                    b.ToTable("Care", (string)null);
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.CaseRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1579,6 +1655,20 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.HasOne("RehabTrack.Records.Keeping.CaseRecord", null)
                         .WithMany()
                         .HasForeignKey("CaseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.CareRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.CaseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CaseId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("RehabTrack.Records.Keeping.HorseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("HorseId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

@@ -109,6 +109,7 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
             CallRecord call => call.CaseId,
             ReminderRecord reminder => reminder.CaseId,
             AcknowledgementRecord said => said.CaseId,
+            CareRecord care => care.CaseId,
             _ => null,
         };
 

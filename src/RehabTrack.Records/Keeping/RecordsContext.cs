@@ -67,6 +67,8 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
 
     public DbSet<ConcernRecord> Concerns => Set<ConcernRecord>();
 
+    public DbSet<CareRecord> Care => Set<CareRecord>();
+
     public DbSet<PermitLookRecord> PermitLooks => Set<PermitLookRecord>();
 
     public DbSet<AcknowledgementRecord> Acknowledgements => Set<AcknowledgementRecord>();
@@ -246,6 +248,15 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
                 .WithOne()
                 .HasForeignKey<ConcernRecord>(record => record.EntryId)
                 .OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<CareRecord>(care =>
+        {
+            Keep(care, "Care");
+            care.Property(record => record.Kind).HasConversion<string>();
+            care.Property(record => record.Grade).HasConversion<string>();
+            care.HasQueryFilter(record => record.PracticeId == PracticeId);
+            care.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
+            care.HasOne<CaseRecord>().WithMany().HasForeignKey(record => record.CaseId).OnDelete(DeleteBehavior.Restrict);
         });
         modelBuilder.Entity<PermitLookRecord>(look =>
         {

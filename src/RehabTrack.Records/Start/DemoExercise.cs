@@ -1,6 +1,8 @@
 using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Care;
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Permits;
+using RehabTrack.Records.Care;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
@@ -30,6 +32,9 @@ internal sealed class DemoExercise(Func<DateOnly, TimeOnly, RecordsAccess> at, F
             ),
             .. plan.Concerns.Select(concern =>
                 (concern.Date, Night, (Func<DateOnly, Task>)(date => ReportAsync(concern, trainer, horse, date, cancellation)))
+            ),
+            .. plan.Care.Select(care =>
+                (care.From, Midday, (Func<DateOnly, Task>)(date => CareAsync(care, vet, horse, date, cancellation)))
             ),
             .. plan.Decisions.Select(decision =>
                 (decision.Date, Midday, (Func<DateOnly, Task>)(date => DecideAsync(decision, vet, horse, date, cancellation)))
@@ -130,6 +135,39 @@ internal sealed class DemoExercise(Func<DateOnly, TimeOnly, RecordsAccess> at, F
                 cancellation
             )
         ).Value;
+
+    private async Task CareAsync(DemoCare care, Actor vet, Guid horse, DateOnly date, CancellationToken cancellation)
+    {
+        RecordsAccess then = at(date, Midday);
+        await using RecordsContext records = await then.OpenAsync(vet.PracticeId, null, cancellation);
+        Guid first = await records
+            .Cases.Where(injury => injury.HorseId == horse)
+            .OrderBy(injury => injury.Id)
+            .Select(injury => injury.Id)
+            .FirstAsync(cancellation);
+        _ = (
+            await new SaveCare(then).ExecuteAsync(
+                vet,
+                new SaveCareInput
+                {
+                    CommandId = commandOf($"care {horse} {care.Kind} {date.DayNumber}"),
+                    HorseId = horse,
+                    Entry = new CareEntry
+                    {
+                        Kind = care.Kind,
+                        From = date,
+                        Until = care.Until?.AddDays(shiftDays),
+                        CaseId = care.InCase ? RecordText.Of(first) : null,
+                        LamenessAaep = care.LamenessAaep,
+                        Context = care.Context,
+                        Words = care.Words,
+                        StandDownUntil = care.StandDownUntil?.AddDays(shiftDays),
+                    },
+                },
+                cancellation
+            )
+        ).Value;
+    }
 
     private async Task DecideAsync(DemoDecision decision, Actor vet, Guid horse, DateOnly date, CancellationToken cancellation)
     {

@@ -37,6 +37,9 @@ public sealed record DemoPlan
     /// <summary>Concerns of the trainer.</summary>
     public required IReadOnlyList<DemoConcern> Concerns { get; init; }
 
+    /// <summary>Treatments, medicines and signs.</summary>
+    public IReadOnlyList<DemoCare> Care { get; init; } = [];
+
     /// <summary>The decisions after it.</summary>
     public required IReadOnlyList<DemoDecision> Decisions { get; init; }
 

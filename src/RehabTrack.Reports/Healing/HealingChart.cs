@@ -22,6 +22,8 @@ public sealed class HealingChart
     private readonly HealingWords _words;
     private readonly Trend _trend;
     private readonly bool _phone;
+    private const double PhoneWidth = 380;
+    private const double DeskWidth = 1100;
     private readonly double _width;
     private readonly double _small;
     private readonly double _figure;
@@ -34,7 +36,7 @@ public sealed class HealingChart
         _words = new HealingWords(options.Culture);
         _trend = options.Trend ?? analysis.Trend;
         _phone = options.Width == WidthClass.Phone;
-        _width = _phone ? 380 : 1100;
+        _width = _phone ? PhoneWidth : DeskWidth;
         _small = _phone ? 13 : 12.5;
         _figure = _phone ? 14 : 13;
     }
@@ -117,7 +119,13 @@ public sealed class HealingChart
         List<ChartPoint> points = [];
         for (int i = 0; i < series.Count; i++)
         {
-            IReadOnlyList<string> lines = _words.LinesOf(measure, series[i], i == 0 ? null : steps[i - 1]);
+            IReadOnlyList<string> lines =
+            [
+                .. _words.LinesOf(measure, series[i], i == 0 ? null : steps[i - 1]),
+                .. _options.DaysAfterInjection.TryGetValue(series[i].ExaminationId, out int days)
+                    ? [string.Format(_options.Culture, Drawings.HealingAfterInjectionPoint, days)]
+                    : Array.Empty<string>(),
+            ];
             ChartPoint point = new(
                 series[i].ExaminationId,
                 series[i].Date,
@@ -173,8 +181,25 @@ public sealed class HealingChart
 
     private DateOnly? LatestInjury => _course.Reinjury is { } again && again > _course.Onset ? again : _course.Onset ?? _course.Reinjury;
 
+    /// <summary>An axis of its own, as charts drawn for the same width have it.</summary>
+    /// <param name="from">The date at the left end.</param>
+    /// <param name="to">The date at the right end.</param>
+    /// <param name="width">For which width.</param>
+    public static TimeAxis AxisOf(DateOnly from, DateOnly to, WidthClass width) =>
+        width == WidthClass.Phone ? new TimeAxis(from, to, 56, PhoneWidth - 24) : new TimeAxis(from, to, 84, DeskWidth - 176);
+
     private TimeAxis TimeOf(IReadOnlyList<SeriesPoint> series)
     {
+        // A shared axis holds every point, whatever stretch was asked for.
+        if (_options.Axis is { } shared)
+        {
+            return AxisOf(
+                shared.From < series[0].Date ? shared.From : series[0].Date,
+                shared.To > series[^1].Date ? shared.To : series[^1].Date,
+                _options.Width
+            );
+        }
+
         DateOnly first = series[0].Date;
         DateOnly last = series[^1].Date > _analysis.AsOf ? series[^1].Date : _analysis.AsOf;
         if (LatestInjury is { } injury && injury < first && first.DayNumber - injury.DayNumber <= 60)
@@ -189,7 +214,7 @@ public sealed class HealingChart
             last = last.AddDays(15);
         }
 
-        return _phone ? new TimeAxis(first, last, 56, _width - 24) : new TimeAxis(first, last, 84, _width - 176);
+        return AxisOf(first, last, _options.Width);
     }
 
     private double PlotLeft => _phone ? 36 : 52;

@@ -14,6 +14,12 @@ public sealed record HealingOptions
     /// <summary>The trend of one lesion instead of the whole case's; null for the case.</summary>
     public Trend? Trend { get; init; }
 
+    /// <summary>The ends of the time axis where several charts share one; null for the examinations' own.</summary>
+    public (DateOnly From, DateOnly To)? Axis { get; init; }
+
+    /// <summary>Days since an injection into the lesion, by examination, for those that stand soon after one.</summary>
+    public IReadOnlyDictionary<string, int> DaysAfterInjection { get; init; } = new Dictionary<string, int>();
+
     /// <summary>The examinations to bring forward: none, one, or the two that are compared.</summary>
     public IReadOnlyList<string> SelectedExaminations { get; init; } = [];
 

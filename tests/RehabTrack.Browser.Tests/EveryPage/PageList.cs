@@ -22,6 +22,8 @@ public static class PageList
         new("day", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Tansy Fathom", "/day")),
         new("day-lower", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Tansy Fathom", "/day?do=lower")),
         new("decision", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Tansy Fathom", "/decision")),
+        new("time", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Tansy Fathom", "/time")),
+        new("time-enter", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Tansy Fathom", "/time?do=enter")),
         new("horse-new", Vet, visit => visit.OpenAsync("/horses/new")),
         new("horse-edit", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Quillon", "/edit")),
         new("case-new", Vet, visit => DemoPages.OpenBelowHorseAsync(visit, "Quillon", "/cases/new")),

@@ -2,11 +2,13 @@ using System.Globalization;
 using Microsoft.AspNetCore.Components;
 using MudBlazor;
 using RehabTrack.Rechecks.Analysis;
+using RehabTrack.Rechecks.Care;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Findings;
 using RehabTrack.Rechecks.Linking;
 using RehabTrack.Rechecks.Schedule;
 using RehabTrack.Rechecks.Watch;
+using RehabTrack.Records.Care;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Rights;
@@ -24,6 +26,7 @@ public sealed partial class CaseSheet
     private CaseAnalysis? _analysis;
     private Actor? _actor;
     private ExerciseUnder? _exercise;
+    private CareUnder? _care;
     private IReadOnlyList<WatchedFinding> _standing = [];
     private Rung? _rung;
     private CaseQuery _query = new();
@@ -79,6 +82,9 @@ public sealed partial class CaseSheet
 
     [Inject]
     private GetExercise GetExercise { get; set; } = default!;
+
+    [Inject]
+    private ListCare ListCare { get; set; } = default!;
 
     [Inject]
     private IDialogService Dialogs { get; set; } = default!;
@@ -143,7 +149,11 @@ public sealed partial class CaseSheet
         if (_case is not null)
         {
             _standing = (await AskAsync(GetStanding, Id)).ValueOrDefault ?? [];
-            _exercise = (await AskAsync(GetExercise, _case.Horse.Id)).ValueOrDefault is { } view ? ExerciseUnder.Of(view) : null;
+            ExerciseView? exercise = (await AskAsync(GetExercise, _case.Horse.Id)).ValueOrDefault;
+            _exercise = exercise is null ? null : ExerciseUnder.Of(exercise);
+            _care = (await AskAsync(ListCare, _case.Horse.Id)).ValueOrDefault is { } care
+                ? CareUnder.Of(CareUnder.OfCase(care, _case.Course.Id), exercise)
+                : null;
             Look();
         }
     }
@@ -189,6 +199,14 @@ public sealed partial class CaseSheet
                     )
                     .Select(finding => new WatchedFinding(finding, null)),
             ];
+
+    private IReadOnlyList<InjectionMark> AfterInjections => _care?.AfterInjections(_course!) ?? [];
+
+    private IReadOnlyList<Finding> InjectionNotes =>
+        InjectionMarks.Findings(
+            AfterInjections,
+            _course!.Examinations.Where(examination => examination.Date <= AsOf).Max(examination => examination.Date)
+        );
 
     private IReadOnlyList<string> ChosenExaminations =>
         _rung is { } rung ? [rung.Step.ExaminationId, .. Compared(rung) is { } other ? [other.ExaminationId] : Array.Empty<string>()] : [];

@@ -1,4 +1,6 @@
+using RehabTrack.Rechecks.Care;
 using RehabTrack.Rechecks.Findings;
+using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Watch;
 using RehabTrack.Records.Bookings;
 using RehabTrack.Records.Reminders;
@@ -33,6 +35,8 @@ public static class ChangeWords
         ["SettleReminder"] = CasePage.Did_SettleReminder,
         ["SetInterval"] = CasePage.Did_SetInterval,
         ["CloseCase"] = CasePage.Did_CloseCase,
+        ["SaveCare"] = CasePage.Did_SaveCare,
+        ["ArchiveCare"] = CasePage.Did_ArchiveCare,
         ["AcknowledgeFinding"] = CasePage.Did_AcknowledgeFinding,
     };
 
@@ -52,6 +56,7 @@ public static class ChangeWords
         ["Booking"] = CasePage.Kind_Booking,
         ["Call"] = CasePage.Kind_Call,
         ["Reminder"] = CasePage.Kind_Reminder,
+        ["Care"] = CasePage.Kind_Care,
         ["Acknowledgement"] = CasePage.Kind_Acknowledgement,
     };
 
@@ -131,6 +136,14 @@ public static class ChangeWords
         ["endedOn"] = CasePage.Field_endedOn,
         ["importLabel"] = CasePage.Field_importLabel,
         ["archivedAt"] = CasePage.Field_archivedAt,
+        ["kind"] = CasePage.Field_kind,
+        ["from"] = CasePage.Field_from,
+        ["until"] = CasePage.Field_until,
+        ["grade"] = CasePage.Field_grade,
+        ["lamenessAaep"] = CasePage.Field_lamenessAaep,
+        ["context"] = CasePage.Field_context,
+        ["standDownUntil"] = CasePage.Field_standDownUntil,
+        ["archivedReason"] = CasePage.Field_reason,
     };
 
     // Who did it and when stands in the line itself, and of what in the page's head.
@@ -149,6 +162,10 @@ public static class ChangeWords
         "notedById",
         "notedAt",
         "begunById",
+        "enteredAt",
+        "correctedById",
+        "correctedAt",
+        "standDownById",
         "begunAt",
         "settledAt",
         "closedAt",
@@ -178,6 +195,8 @@ public static class ChangeWords
         {
             ("Call", "outcome") when Enum.TryParse(value, out CallOutcome outcome) => BoardWords.Of(outcome),
             ("Reminder", "state") when Enum.TryParse(value, out ReminderState state) => ReminderStates[state],
+            ("Care", "kind") when Enum.TryParse(value, out CareKind care) => Names.Of(care),
+            ("Care", "grade") when Enum.TryParse(value, out SignGrade grade) => Names.Of(grade),
             ("Acknowledgement", "finding") when Enum.TryParse(value, out FindingKind finding) => Names.Of(finding),
             ("Acknowledgement", "finding") when Enum.TryParse(value, out StandingKind standing) => StandingSentences.Title(standing),
             _ => value,

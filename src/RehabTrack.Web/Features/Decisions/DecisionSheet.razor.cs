@@ -1,8 +1,10 @@
 using Microsoft.AspNetCore.Components;
+using RehabTrack.Rechecks.Care;
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Suggestions;
+using RehabTrack.Records.Care;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Horses;
@@ -29,6 +31,7 @@ public sealed partial class DecisionSheet
     private Guid _reader;
     private PermitComparison? _sides;
     private Visit _visit = new();
+    private CareAnswers? _onRecord;
     private AskedStep _asked;
     private bool _mayDecide;
     private bool _signing;
@@ -46,6 +49,9 @@ public sealed partial class DecisionSheet
 
     [Inject]
     private GetCase GetCase { get; set; } = default!;
+
+    [Inject]
+    private ListCare ListCare { get; set; } = default!;
 
     [Inject]
     private SignDecision SignDecision { get; set; } = default!;
@@ -92,6 +98,9 @@ public sealed partial class DecisionSheet
         }
 
         _cases = cases;
+        _onRecord = (await AskAsync(ListCare, Id)).ValueOrDefault is { } care
+            ? CareAnswers.Of(care.Select(one => one.Entry), _view.Practice.Today)
+            : null;
         _pictures =
         [
             .. cases
@@ -100,14 +109,12 @@ public sealed partial class DecisionSheet
         ];
     }
 
-    /// <summary>A visit with nothing recorded yet; the step asked about is the one that the next gate names.</summary>
+    /// <summary>A visit with nothing recorded yet but what the horse's record answers; the step asked about is the one that the next gate names.</summary>
     private void Begin()
     {
         _entry = _view is { Plan: not null } view ? new DecisionEntry(view) : null;
-        _visit = new Visit
-        {
-            Signs = new VisitSigns { PlanStart = _view?.Lines.Select(line => line.Entry).OfType<PlanSigned>().FirstOrDefault()?.From },
-        };
+        VisitSigns signs = new() { PlanStart = _view?.Lines.Select(line => line.Entry).OfType<PlanSigned>().FirstOrDefault()?.From };
+        _visit = new Visit { Signs = _onRecord?.Fill(signs) ?? signs };
         _asked = AskedAtGate();
         Suggest();
         Try();
