@@ -84,6 +84,16 @@ public sealed class CareTests
         Assert.Equal(new VisitSigns(), CareAnswers.Of([], Start).Fill(new VisitSigns()));
     }
 
+    [Theory]
+    [InlineData(20, 15)]
+    [InlineData(12, 12)]
+    public void The_last_shock_wave_is_the_last_day_given_of_the_course_that_ends_last(int visit, int last)
+    {
+        CareEntry[] care = [Entry(CareKind.ShockWave, 0, 15), Entry(CareKind.ShockWave, 9)];
+
+        Assert.Equal(Start.AddDays(last), CareAnswers.Of(care, Start.AddDays(visit)).Fill(new VisitSigns()).LastShockWave);
+    }
+
     [Fact]
     public void What_cannot_be_is_told_with_its_field()
     {

@@ -84,7 +84,7 @@ public sealed partial class HorseTime
         _axis = (first < today.AddDays(-ShortestDays) ? first : today.AddDays(-ShortestDays), today);
     }
 
-    // What is typed stays typed while the address only moves the window.
+    // What is typed stays typed while the page is drawn anew.
     private void Begin(DateOnly today)
     {
         Guid? entry = Guid.TryParse(EntryText, out Guid id) ? id : null;
