@@ -49,7 +49,7 @@ public static class StandingSentences
         return finding.OfCase is null ? null
             : finding.Since >= today ? WatchTexts.SinceToday
             : Format(
-                WatchTexts.Since,
+                IsTrend(finding.OfCase.Kind) ? WatchTexts.ForDays : WatchTexts.Since,
                 culture,
                 Figures.Date(finding.Since, null, culture),
                 Figures.Days(today.DayNumber - finding.Since.DayNumber, null, culture)
@@ -58,6 +58,9 @@ public static class StandingSentences
 
     /// <summary>The word of the way to the next step.</summary>
     public static string Of(StandingStep next, CultureInfo? culture = null) => Text($"Next_{next}", culture);
+
+    // Its own sentence names the day.
+    private static bool IsTrend(FindingKind kind) => kind is FindingKind.NoProgress or FindingKind.HealingSlowly or FindingKind.Worsening;
 
     private static string Variant(StandingFinding finding) =>
         finding.Kind switch

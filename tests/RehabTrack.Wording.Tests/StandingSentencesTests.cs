@@ -96,6 +96,12 @@ public sealed class StandingSentencesTests
         };
 
         Assert.Contains(Figures.Days(9), StandingSentences.Since(finding, Day.AddDays(9)), StringComparison.Ordinal);
+        Assert.DoesNotContain(Figures.Date(Day), StandingSentences.Since(finding, Day.AddDays(9)), StringComparison.Ordinal);
+        StandingFinding level = finding with
+        {
+            OfCase = new() { Kind = FindingKind.NewlyAbnormalLevel, Severity = FindingSeverity.Red },
+        };
+        Assert.Contains(Figures.Date(Day), StandingSentences.Since(level, Day.AddDays(9)), StringComparison.Ordinal);
         Assert.Equal(WatchTexts.SinceToday, StandingSentences.Since(finding, Day));
         Assert.Null(StandingSentences.Since(Example(StandingKind.NoLog), Day.AddDays(9)));
     }

@@ -27,7 +27,7 @@ public enum StandingKind
     /// <summary>More was done than permitted.</summary>
     OverExercise,
 
-    /// <summary>Work is signed for, and nobody has entered a log for a week or more.</summary>
+    /// <summary>Work is permitted, and nobody has entered a log for a week or more.</summary>
     NoLog,
 
     /// <summary>Out of work, or without a log, for so long that a vet's word is needed.</summary>

@@ -51,11 +51,9 @@ public static class StandingReader
                 CaseId = injury.CaseId,
                 OfCase = finding,
                 // How the lesion heals is held against the work that it bears.
-                Step = IsAnswered(finding.Kind) ? permit.Source?.StepName : null,
-                Week = IsAnswered(finding.Kind) ? permit.Source?.Place.Week + 1 : null,
-                Weight = finding.Kind is FindingKind.NoProgress or FindingKind.HealingSlowly
-                    ? 0
-                    : (int)Math.Round(Math.Abs(finding.ChangePercent ?? 0), MidpointRounding.AwayFromZero),
+                Step = IsSlow(finding.Kind) ? permit.Source?.StepName : null,
+                Week = IsSlow(finding.Kind) ? permit.Source?.Place.Week + 1 : null,
+                Weight = IsSlow(finding.Kind) ? 0 : (int)Math.Round(Math.Abs(finding.ChangePercent ?? 0), MidpointRounding.AwayFromZero),
             });
 
     /// <summary>Whether a vet answers it with a decision on the work.</summary>
@@ -67,6 +65,8 @@ public static class StandingReader
                 or FindingKind.NewLesionLevel
                 or FindingKind.NewlyAbnormalLevel
                 or FindingKind.LigamentAreaRise;
+
+    private static bool IsSlow(FindingKind kind) => kind is FindingKind.NoProgress or FindingKind.HealingSlowly;
 
     private static IEnumerable<StandingFinding> Rechecks(WatchedHorse horse, Permit permit, DateOnly today, WatchSettings settings)
     {
@@ -191,13 +191,14 @@ public static class StandingReader
             PermitReasonCode.UnsignedSetback => Finding(StandingKind.UnsignedSetback, FindingSeverity.Red, StandingStep.Examine),
             PermitReasonCode.BasisChanged => Finding(StandingKind.BasisChanged, FindingSeverity.Amber, StandingStep.Decide),
             PermitReasonCode.VetWithdrawn => Finding(StandingKind.VetWithdrawn, FindingSeverity.Red, StandingStep.Decide),
-            PermitReasonCode.NoLog when permit.SignedWork.HasOuting => Finding(
+            PermitReasonCode.NoLog when permit.Work.HasOuting => Finding(
                 StandingKind.NoLog,
                 FindingSeverity.Amber,
                 StandingStep.CallYard,
                 days / settings.WaitDays
             ),
-            PermitReasonCode.AwayTooLong => Finding(
+            // Where a vet has stopped or paused the work, nobody is asked where the horse is.
+            PermitReasonCode.AwayTooLong when permit.State is not (PermitState.Stopped or PermitState.Paused) => Finding(
                 StandingKind.AwayTooLong,
                 FindingSeverity.Amber,
                 StandingStep.CallYard,

@@ -65,11 +65,7 @@ public sealed class StandingReaderTests
     [Theory]
     [InlineData(FindingKind.NoProgress)]
     [InlineData(FindingKind.HealingSlowly)]
-    [InlineData(FindingKind.Worsening)]
-    [InlineData(FindingKind.NewLesionLevel)]
-    [InlineData(FindingKind.NewlyAbnormalLevel)]
-    [InlineData(FindingKind.LigamentAreaRise)]
-    public void What_the_course_says_is_held_against_the_step_and_week_of_the_plan(FindingKind kind)
+    public void Slow_healing_is_held_against_the_step_and_week_of_the_plan(FindingKind kind)
     {
         StandingFinding finding = Assert.Single(On(30, Working(), Case(Of(kind))));
 
@@ -80,7 +76,11 @@ public sealed class StandingReaderTests
     [InlineData(FindingKind.MeasurerChanged, StandingStep.LookAtCase)]
     [InlineData(FindingKind.StanceDiffers, StandingStep.LookAtCase)]
     [InlineData(FindingKind.UncertainLink, StandingStep.SettleLink)]
-    public void What_says_nothing_of_the_work_names_no_step(FindingKind kind, StandingStep next)
+    [InlineData(FindingKind.Worsening, StandingStep.Decide)]
+    [InlineData(FindingKind.NewLesionLevel, StandingStep.Decide)]
+    [InlineData(FindingKind.NewlyAbnormalLevel, StandingStep.Decide)]
+    [InlineData(FindingKind.LigamentAreaRise, StandingStep.Decide)]
+    public void What_does_not_go_by_the_work_names_no_step(FindingKind kind, StandingStep next)
     {
         StandingFinding finding = Assert.Single(On(30, Working(), Case(Of(kind, FindingSeverity.Note))));
 
@@ -217,6 +217,9 @@ public sealed class StandingReaderTests
         Assert.Equal([StandingKind.AwayTooLong], Kinds(24, Working(9)));
     }
 
+    [Fact]
+    public void Where_a_vet_stopped_the_work_nobody_is_asked_for_logs() => Assert.Empty(On(40, Working(9).Decides(DecisionKind.Stop, 12)));
+
     // Day 10 permits 15 min of walk: the lines are 5 min and 10 %.
     [Theory]
     [InlineData(15, 0, false)]
@@ -278,9 +281,9 @@ public sealed class StandingReaderTests
     [Fact]
     public void The_worst_comes_first_and_of_equals_what_has_stood_longest()
     {
-        Story story = Working(9).Holds(PermitHoldKind.BasisChanged, 5).Worries(16);
+        Story story = Working(9).Holds(PermitHoldKind.BasisChanged, 5).Holds(PermitHoldKind.UnsignedSetback, 16);
 
-        Assert.Equal([StandingKind.ConcernOpen, StandingKind.BasisChanged, StandingKind.NoLog], Kinds(16, story));
+        Assert.Equal([StandingKind.UnsignedSetback, StandingKind.BasisChanged, StandingKind.NoLog], Kinds(16, story));
     }
 
     [Fact]

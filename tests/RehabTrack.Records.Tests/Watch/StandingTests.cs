@@ -1,10 +1,12 @@
 using Microsoft.Data.Sqlite;
+using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Findings;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Watch;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.History;
+using RehabTrack.Records.Imports;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 using RehabTrack.Records.Tests.Exercise;
@@ -205,18 +207,42 @@ public sealed class StandingTests
     [Fact]
     public async Task The_list_goes_by_pages_and_the_most_severe_come_first()
     {
-        await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
-        for (int horse = 1; horse <= 26; horse++)
-        {
-            Guid caseId = (await at.House.CaseAsync((await at.House.HorseAsync($"Horse {horse}")).Id)).Id;
-            await at.House.SignedAsync(caseId, Wishes.Content(ExerciseHouse.Today.AddDays(-30), (16, 0.1), (18, 0.3), (20, 0)));
-            await at.House.SignedAsync(caseId, Wishes.Content(ExerciseHouse.Today, (16, 0.1), (18, 0.3), (20, horse == 26 ? 0.4 : 0)));
-        }
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        // A ligament that is 12 % larger at a sound level is amber; a lesion that grows is red.
+        CaseFile amber = Files.Case(
+            "Amber",
+            new("Amber", null, null),
+            ("2026-03-01", [(10, 1.4, 0), (14, 1.5, 0.8), (18, 1.3, 0)]),
+            ("2026-05-01", [(10, 1.4, 0), (14, 1.5, 0.4), (18, 1.3, 0)]),
+            ("2026-07-01", [(10, 1.4, 0), (14, 1.5, 0.15), (18, 1.46, 0)])
+        );
+        CaseFile[] red =
+        [
+            .. Enumerable
+                .Range(1, 25)
+                .Select(horse =>
+                    Files.Case(
+                        $"Red {horse}",
+                        new($"Red {horse}", null, null),
+                        ("2026-03-01", [(10, 1.4, 0), (12, 1.5, 0.3), (14, 1.3, 0)]),
+                        ("2026-05-01", [(10, 1.4, 0), (12, 1.6, 0.6), (14, 1.3, 0)]),
+                        ("2026-07-01", [(10, 1.4, 0), (12, 1.8, 1.0), (14, 1.3, 0)])
+                    )
+                ),
+        ];
+        await house
+            .Get<ApplyImport>()
+            .ExecuteAsync(house.Vet, new ApplyImportInput { CommandId = Guid.NewGuid(), Cases = [amber, .. red] });
+        async Task<StandingPage> PageAsync(int page) => (await house.Get<ListStanding>().ExecuteAsync(house.Vet, page)).Value;
 
-        StandingPage first = await ListAsync(at);
-        Assert.Equal("Horse 26", first.Rows[0].HorseName);
-        Assert.Equal(FindingSeverity.Red, first.Rows[0].Findings[0].Finding.Severity);
-        Assert.All(first.Rows, row => Assert.DoesNotContain(row.Findings, one => one.Finding.Severity == FindingSeverity.Note));
-        Assert.Equal((1, first.Count), (first.Number, (await ListAsync(at, 99)).Number));
+        StandingPage first = await PageAsync(1);
+        Assert.Equal((1, 2, 26), (first.Number, first.Count, first.HorseCount));
+        Assert.Equal(
+            [.. Enumerable.Range(1, 25).Select(horse => $"Red {horse}").Order(StringComparer.Ordinal)],
+            first.Rows.Select(row => row.HorseName).Order(StringComparer.Ordinal)
+        );
+        Assert.Equal(["Amber"], (await PageAsync(2)).Rows.Select(row => row.HorseName));
+        Assert.Equal((1, 2), ((await PageAsync(0)).Number, (await PageAsync(99)).Number));
+        Assert.All(first.Rows.SelectMany(row => row.Findings), finding => Assert.NotEqual(FindingSeverity.Note, finding.Finding.Severity));
     }
 }
