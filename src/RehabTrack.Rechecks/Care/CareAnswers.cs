@@ -38,5 +38,8 @@ public sealed record CareAnswers(DateOnly Day, CareEntry? Medicine, CareEntry? S
     }
 
     // Of a course of several days the last that was given by then counts.
-    private static DateOnly LastDay(CareEntry entry, DateOnly day) => entry.Until is not { } until ? entry.From : until < day ? until : day;
+    private static DateOnly LastDay(CareEntry entry, DateOnly day) =>
+        entry.Until is not { } until ? entry.From
+        : until < day ? until
+        : day;
 }
