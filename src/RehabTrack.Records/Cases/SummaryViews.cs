@@ -38,7 +38,11 @@ internal static class SummaryViews
                 : null,
             RedCount = summary.RedCount,
             AmberCount = summary.AmberCount,
-            Findings = JsonSerializer.Deserialize<IReadOnlyList<Finding>>(summary.FindingsJson, RecordJson.Options)!,
+            Findings = FindingsOf(summary.FindingsJson),
         };
     }
+
+    /// <summary>The worst findings, as a summary keeps them.</summary>
+    public static IReadOnlyList<Finding> FindingsOf(string json) =>
+        JsonSerializer.Deserialize<IReadOnlyList<Finding>>(json, RecordJson.Options)!;
 }

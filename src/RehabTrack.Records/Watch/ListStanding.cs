@@ -2,6 +2,8 @@ using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Findings;
 using RehabTrack.Rechecks.Schedule;
 using RehabTrack.Rechecks.Watch;
+using RehabTrack.Records.Cases;
+using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
@@ -42,11 +44,10 @@ public sealed class ListStanding(RecordsAccess access) : UseCase<int, StandingPa
                 )
             select horse.Id
         ).ToArrayAsync(cancellation);
-        ILookup<Guid, CaseRow> cases = await CaseRowQueries.OfHorsesAsync(session, horseIds, true, cancellation);
         IReadOnlyDictionary<Guid, WatchedHorse> horses = await WatchRows.HorsesAsync(
             session,
             horseIds,
-            cases.SelectMany(ofHorse => ofHorse).ToLookup(injury => injury.HorseId, Watched),
+            await WatchedAsync(records, horseIds, cancellation),
             cancellation
         );
         ILookup<Guid, (Acknowledged What, Acknowledgement Who)> said = await WatchRows.AcknowledgedAsync(session, horseIds, cancellation);
@@ -65,11 +66,9 @@ public sealed class ListStanding(RecordsAccess access) : UseCase<int, StandingPa
         int page = Math.Clamp(input, 1, pages);
         (Guid Id, WatchedFinding[] Findings)[] shown = [.. open.Skip((page - 1) * RowsOfPage).Take(RowsOfPage)];
         (Guid Id, WatchedFinding[] Findings)[] folded = [.. covered.Take(MostAcknowledged)];
-        Dictionary<Guid, (string Name, string? Yard)> names = await NamesAsync(
-            records,
-            [.. shown.Concat(folded).Select(row => row.Id).Distinct()],
-            cancellation
-        );
+        Guid[] told = [.. shown.Concat(folded).Select(row => row.Id).Distinct()];
+        Dictionary<Guid, (string Name, string? Yard)> names = await NamesAsync(records, told, cancellation);
+        ILookup<Guid, CaseRow> cases = await CaseRowQueries.OfHorsesAsync(session, told, true, cancellation);
         StandingRow[] Rows((Guid Id, WatchedFinding[] Findings)[] rows) =>
             [.. rows.Select(row => new StandingRow(row.Id, names[row.Id].Name, names[row.Id].Yard, [.. cases[row.Id]], row.Findings))];
         return new StandingPage
@@ -100,9 +99,30 @@ public sealed class ListStanding(RecordsAccess access) : UseCase<int, StandingPa
                 .ThenBy(horse => horse.Id),
         ];
 
-    // Rechecks have a list of their own beside this one.
-    private static WatchedCase Watched(CaseRow injury) =>
-        new(RecordText.Of(injury.Id), injury.Summary?.Findings ?? [], injury.Summary?.LastExamination, RecheckDue.None);
+    /// <summary>The open cases by horse, without what only a row that is shown needs. Rechecks have a list of their own beside this one.</summary>
+    private static async Task<ILookup<Guid, WatchedCase>> WatchedAsync(
+        RecordsContext records,
+        Guid[] horseIds,
+        CancellationToken cancellation
+    )
+    {
+        var kept = await (
+            from injury in ExerciseRows.OpenCases(records)
+            join summary in records.CaseSummaries on injury.Id equals summary.CaseId
+            where horseIds.Contains(injury.HorseId)
+            select new
+            {
+                injury.Id,
+                injury.HorseId,
+                summary.LastExamination,
+                summary.FindingsJson,
+            }
+        ).ToListAsync(cancellation);
+        return kept.ToLookup(
+            row => row.HorseId,
+            row => new WatchedCase(RecordText.Of(row.Id), SummaryViews.FindingsOf(row.FindingsJson), row.LastExamination, RecheckDue.None)
+        );
+    }
 
     private static async Task<Dictionary<Guid, (string Name, string? Yard)>> NamesAsync(
         RecordsContext records,

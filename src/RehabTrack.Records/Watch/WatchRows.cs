@@ -58,6 +58,7 @@ internal static class WatchRows
         CancellationToken cancellation
     )
     {
+        // Most horses of a large list have no line of exercise.
         ILookup<Guid, ExerciseEntryRecord> lines = await ExerciseRows.LinesAsync(session.Records, horseIds, cancellation);
         Guid[] atWork = [.. lines.Select(ofHorse => ofHorse.Key)];
         IReadOnlyDictionary<Guid, PermitHistory> histories = await ExerciseRows.HistoriesAsync(session, atWork, lines, cancellation);
