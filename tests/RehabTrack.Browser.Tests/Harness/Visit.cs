@@ -49,7 +49,7 @@ public sealed class Visit : IAsyncDisposable
     {
         await Page.GotoAsync("/sign-in");
         await Page.Locator($"button[data-role={role}]").First.ClickAsync();
-        await Page.WaitForURLAsync(address => !address.Contains("/sign-in", StringComparison.Ordinal));
+        await WaitUntilInsideAsync();
     }
 
     /// <summary>Signs in as a person of the demo.</summary>
@@ -57,8 +57,16 @@ public sealed class Visit : IAsyncDisposable
     {
         await Page.GotoAsync("/sign-in");
         await Page.GetByRole(AriaRole.Button, new() { Name = person }).ClickAsync();
-        await Page.WaitForURLAsync(address => !address.Contains("/sign-in", StringComparison.Ordinal));
+        await WaitUntilInsideAsync();
     }
+
+    // The answer of the door has set the cookie; whoever goes on waits for what they need. A page that is small can be whole before
+    // anybody listens for its end.
+    private Task WaitUntilInsideAsync() =>
+        Page.WaitForURLAsync(
+            address => !address.Contains("/sign-in", StringComparison.Ordinal),
+            new PageWaitForURLOptions { WaitUntil = WaitUntilState.Commit }
+        );
 
     /// <summary>Opens a page that needs no live connection.</summary>
     public Task OpenStaticAsync(string path) => Page.GotoAsync(path);
