@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Diagnostics;
 using Microsoft.Extensions.DependencyInjection;
 using RehabTrack.Records.Keeping;
 
@@ -30,6 +31,8 @@ public static class SqliteRecordsServices
     {
         options.UseSqlite(connectionString, sqlite => sqlite.MigrationsAssembly(typeof(SqliteRecordsServices).Assembly.GetName().Name));
         options.AddInterceptors(Durability);
+        // A migration that rebuilds a table stands alone, so that one that was stopped is done again at the next start.
+        options.ConfigureWarnings(warnings => warnings.Ignore(RelationalEventId.NonTransactionalMigrationOperationWarning));
         RecordsOptions.AddTo(options);
     }
 }

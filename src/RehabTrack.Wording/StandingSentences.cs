@@ -65,7 +65,8 @@ public static class StandingSentences
     private static string Variant(StandingFinding finding) =>
         finding.Kind switch
         {
-            StandingKind.ConcernOpen => finding.Count == 1 ? "_One" : "_Many",
+            StandingKind.ConcernOpen => (finding.Next == StandingStep.Decide ? string.Empty : "_NoLine")
+                + (finding.Count == 1 ? "_One" : "_Many"),
             StandingKind.GateNotExamined when finding.Severity == FindingSeverity.Red => "_Over",
             StandingKind.OverExercise => (finding.Minutes > 0 ? string.Empty : "_Ways") + (finding.Days == 1 ? "_One" : "_Many"),
             _ => string.Empty,

@@ -70,6 +70,18 @@ public sealed class StandingSentencesTests
         );
     }
 
+    [Theory]
+    [InlineData(1, "A concern of")]
+    [InlineData(2, "2 concerns wait")]
+    public void A_concern_about_a_horse_without_a_plan_does_not_speak_of_a_floor(int count, string begin)
+    {
+        string sentence = StandingSentences.Of(Example(StandingKind.ConcernOpen) with { Count = count, Next = StandingStep.CallYard });
+
+        Assert.StartsWith(begin, sentence, StringComparison.Ordinal);
+        Assert.Contains("no work is signed", sentence, StringComparison.Ordinal);
+        Assert.DoesNotContain("floor", sentence, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void No_progress_names_the_step_and_the_week_of_the_plan()
     {

@@ -10,12 +10,24 @@ public static class CareRules
 
     /// <summary>Which group a kind belongs to.</summary>
     public static CareGroup GroupOf(CareKind kind) =>
-        kind <= CareKind.OtherTreatment ? CareGroup.Treatment
-        : kind <= CareKind.OtherMedicine ? CareGroup.Medicine
-        : CareGroup.Sign;
+        kind switch
+        {
+            CareKind.ShockWave
+            or CareKind.PlateletRichPlasma
+            or CareKind.MarrowConcentrate
+            or CareKind.StemCells
+            or CareKind.OtherInjection
+            or CareKind.Neurectomy
+            or CareKind.OtherSurgery
+            or CareKind.Shoeing
+            or CareKind.OtherTreatment => CareGroup.Treatment,
+            CareKind.AntiInflammatory or CareKind.Corticosteroid or CareKind.PainRelief or CareKind.OtherMedicine => CareGroup.Medicine,
+            CareKind.Lameness or CareKind.Heat or CareKind.Swelling or CareKind.Pain or CareKind.OtherSign => CareGroup.Sign,
+        };
 
     /// <summary>Whether something is put into the lesion, which changes its picture for a time.</summary>
-    public static bool IsIntoLesion(CareKind kind) => kind is >= CareKind.PlateletRichPlasma and <= CareKind.OtherInjection;
+    public static bool IsIntoLesion(CareKind kind) =>
+        kind is CareKind.PlateletRichPlasma or CareKind.MarrowConcentrate or CareKind.StemCells or CareKind.OtherInjection;
 
     /// <summary>Whether a sign is graded as none, slight, clear.</summary>
     public static bool IsGraded(CareKind kind) => kind is CareKind.Heat or CareKind.Swelling or CareKind.Pain;

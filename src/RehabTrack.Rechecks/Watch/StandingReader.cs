@@ -114,17 +114,20 @@ public static class StandingReader
 
     private static IEnumerable<StandingFinding> OfExercise(WatchedHorse horse, Permit permit, DateOnly today, WatchSettings settings)
     {
-        if (permit.State is PermitState.NothingSigned or PermitState.Closed)
-        {
-            yield break;
-        }
-
         long signed = horse
             .History.Entries.Where(entry => !entry.IsImported && entry is PlanSigned or DecisionSigned)
-            .Max(entry => entry.Order);
-        if (Concerns(horse, signed) is { } concerns)
+            .Select(entry => entry.Order)
+            .DefaultIfEmpty(long.MinValue)
+            .Max();
+        bool hasLine = permit.State is not (PermitState.NothingSigned or PermitState.Closed);
+        if (Concerns(horse, signed, hasLine) is { } concerns)
         {
             yield return concerns;
+        }
+
+        if (!hasLine)
+        {
+            yield break;
         }
 
         foreach (PermitReason reason in permit.Reasons)
@@ -141,12 +144,12 @@ public static class StandingReader
         }
     }
 
-    private static StandingFinding? Concerns(WatchedHorse horse, long signed)
+    private static StandingFinding? Concerns(WatchedHorse horse, long signed, bool hasLine)
     {
         DateOnly[] open =
         [
             .. horse
-                .History.Entries.Where(entry => entry.Order > signed)
+                .History.Entries.Where(entry => entry.Order > signed && (hasLine || !entry.IsImported))
                 .Select(entry =>
                     entry switch
                     {
@@ -164,7 +167,8 @@ public static class StandingReader
                 Kind = StandingKind.ConcernOpen,
                 Severity = FindingSeverity.Red,
                 Since = open.Min(),
-                Next = StandingStep.Decide,
+                // Without a line there is nothing that a decision could lower.
+                Next = hasLine ? StandingStep.Decide : StandingStep.CallYard,
                 Count = open.Length,
                 Weight = open.Length,
             };

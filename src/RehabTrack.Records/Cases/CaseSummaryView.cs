@@ -51,7 +51,4 @@ public sealed record CaseSummaryView
 
     /// <summary>Findings that ask a person to look.</summary>
     public required int AmberCount { get; init; }
-
-    /// <summary>The worst findings, at most three.</summary>
-    public required IReadOnlyList<Finding> Findings { get; init; }
 }

@@ -5,6 +5,7 @@ using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Findings;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Linking;
+using RehabTrack.Rechecks.Watch;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Room;
@@ -14,8 +15,6 @@ namespace RehabTrack.Records.Cases;
 /// <summary>Renews what is kept of the analysis of a case. Drafts do not count; signed, outside and history do.</summary>
 internal static class SummaryRenewal
 {
-    private const int FindingsKept = 3;
-
     public static async Task RenewAsync(RecordsSession session, IReadOnlyCollection<Guid> caseIds, CancellationToken cancellation)
     {
         if (caseIds.Count == 0)
@@ -116,7 +115,7 @@ internal static class SummaryRenewal
             AmberCount = amber,
             NoteCount = analysis.Findings.Count - red - amber,
             LookRank = Rank(analysis.Trend.Verdict, red, amber),
-            FindingsJson = JsonSerializer.Serialize(analysis.Findings.Take(FindingsKept), RecordJson.Options),
+            FindingsJson = JsonSerializer.Serialize(analysis.Findings.Where(WatchRules.IsWatched), RecordJson.Options),
         };
     }
 

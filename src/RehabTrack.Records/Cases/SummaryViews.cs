@@ -38,11 +38,10 @@ internal static class SummaryViews
                 : null,
             RedCount = summary.RedCount,
             AmberCount = summary.AmberCount,
-            Findings = FindingsOf(summary.FindingsJson),
         };
     }
 
-    /// <summary>The worst findings, as a summary keeps them.</summary>
+    /// <summary>The findings that need a person, as a summary keeps them.</summary>
     public static IReadOnlyList<Finding> FindingsOf(string json) =>
         JsonSerializer.Deserialize<IReadOnlyList<Finding>>(json, RecordJson.Options)!;
 }

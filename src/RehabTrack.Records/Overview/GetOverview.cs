@@ -31,10 +31,7 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
         DateOnly dueSoon = dueToday.AddDays(SoonDays);
         IQueryable<CaseSummaryRecord> summaries = records.CaseSummaries.AsNoTracking();
         IReadOnlyDictionary<Guid, SignedRecheck> signed = await SignedRechecks.OfPracticeAsync(session, cancellation);
-        (Guid[] own, Guid[] ownOverdue, Guid[] ownSoon) = await OwnRhythmsAsync(session, signed, cancellation);
-        IQueryable<CaseSummaryRecord> overdue = summaries.Where(summary =>
-            (summary.LastSigned < dueToday && !own.Contains(summary.CaseId)) || ownOverdue.Contains(summary.CaseId)
-        );
+        (Guid[] own, int ownOverdue, Guid[] ownSoon) = await OwnRhythmsAsync(session, signed, cancellation);
         IQueryable<CaseSummaryRecord> soon = summaries.Where(summary =>
             (summary.LastSigned >= dueToday && summary.LastSigned <= dueSoon && !own.Contains(summary.CaseId))
             || ownSoon.Contains(summary.CaseId)
@@ -62,8 +59,7 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
             Today = session.Today,
             HorseCount = await records.Horses.CountAsync(horse => horse.ArchivedAt == null, cancellation),
             OpenCaseCount = counts?.Cases ?? 0,
-            Overdue = ByDueDate(await RowsAsync(session, signed, overdue.OrderBy(summary => summary.LastSigned), cancellation)),
-            OverdueCount = (counts?.Overdue ?? 0) + ownOverdue.Length,
+            OverdueCount = (counts?.Overdue ?? 0) + ownOverdue,
             Soon = ByDueDate(await RowsAsync(session, signed, soon.OrderBy(summary => summary.LastSigned), cancellation)),
             SoonCount = (counts?.Soon ?? 0) + ownSoon.Length,
             OnlyHistory = await RowsAsync(session, signed, history.OrderByDescending(summary => summary.LastExamination), cancellation),
@@ -72,8 +68,8 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
         };
     }
 
-    /// <summary>The open cases with an interval or a signed recheck of their own, and which of them are overdue or due soon.</summary>
-    private static async Task<(Guid[] All, Guid[] Overdue, Guid[] Soon)> OwnRhythmsAsync(
+    /// <summary>The open cases with an interval or a signed recheck of their own, how many of them are overdue and which are due soon.</summary>
+    private static async Task<(Guid[] All, int Overdue, Guid[] Soon)> OwnRhythmsAsync(
         RecordsSession session,
         IReadOnlyDictionary<Guid, SignedRecheck> signed,
         CancellationToken cancellation
@@ -101,7 +97,7 @@ public sealed class GetOverview(RecordsAccess access) : UseCase<NoInput, Overvie
         );
         return (
             [.. cases.Select(row => row.Id)],
-            [.. states[RecheckState.Overdue]],
+            states[RecheckState.Overdue].Count(),
             [.. states[RecheckState.Due], .. states[RecheckState.Soon]]
         );
     }

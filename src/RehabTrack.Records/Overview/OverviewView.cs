@@ -18,10 +18,7 @@ public sealed record OverviewView
     /// <summary>Open cases.</summary>
     public required int OpenCaseCount { get; init; }
 
-    /// <summary>Rechecks past their date, longest first; at most fifty.</summary>
-    public required IReadOnlyList<OverviewRow> Overdue { get; init; }
-
-    /// <summary>How many are overdue in all.</summary>
+    /// <summary>How many rechecks are past their date; they stand in the list of what needs a person.</summary>
     public required int OverdueCount { get; init; }
 
     /// <summary>Rechecks due within the days of the schedule table, soonest first; at most fifty.</summary>

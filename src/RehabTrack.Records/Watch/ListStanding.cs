@@ -1,5 +1,5 @@
 using Microsoft.EntityFrameworkCore;
-using RehabTrack.Rechecks.Findings;
+using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Schedule;
 using RehabTrack.Rechecks.Watch;
 using RehabTrack.Records.Cases;
@@ -13,8 +13,7 @@ namespace RehabTrack.Records.Watch;
 
 /// <summary>
 /// Lists the horses that need a person, over the whole practice, most severe first, then what has stood longest. Asked for is the page,
-/// from 1. Only horses with a line of exercise and kept summaries that ask for a look are read. Open concerns and overdue rechecks have
-/// lists of their own beside it and are left out, so that nothing is told twice.
+/// from 1. What the analyses say is read from the kept summaries; exercise only of horses that have a line of it.
 /// </summary>
 public sealed class ListStanding(RecordsAccess access) : UseCase<int, StandingPage>(access)
 {
@@ -26,39 +25,24 @@ public sealed class ListStanding(RecordsAccess access) : UseCase<int, StandingPa
     private protected override async Task<Outcome<StandingPage>> RunAsync(RecordsSession session, int input, CancellationToken cancellation)
     {
         RecordsContext records = session.Records;
-        Guid[] horseIds = await (
-            from horse in records.Horses
-            where
-                horse.ArchivedAt == null
-                && (
-                    (
-                        records.ExerciseEntries.Any(line => line.HorseId == horse.Id && line.Number == 1)
-                        && records.Cases.Any(injury => injury.HorseId == horse.Id && injury.ClosedAt == null && injury.ArchivedAt == null)
-                    )
-                    || records.Cases.Any(injury =>
-                        injury.HorseId == horse.Id
-                        && injury.ClosedAt == null
-                        && injury.ArchivedAt == null
-                        && records.CaseSummaries.Any(summary => summary.CaseId == injury.Id && summary.LookRank > 0)
-                    )
+        ILookup<Guid, WatchedCase> cases = await WatchedAsync(session, cancellation);
+        HashSet<Guid> atWork =
+        [
+            .. await records.ExerciseEntries.Where(line => line.Number == 1).Select(line => line.HorseId).ToListAsync(cancellation),
+        ];
+        Guid[] horseIds =
+        [
+            .. cases
+                .Where(horse =>
+                    atWork.Contains(horse.Key) || horse.Any(injury => injury.Findings.Count > 0 || injury.Due.State == RecheckState.Overdue)
                 )
-            select horse.Id
-        ).ToArrayAsync(cancellation);
-        IReadOnlyDictionary<Guid, WatchedHorse> horses = await WatchRows.HorsesAsync(
-            session,
-            horseIds,
-            await WatchedAsync(records, horseIds, cancellation),
-            cancellation
-        );
+                .Select(horse => horse.Key),
+        ];
+        IReadOnlyDictionary<Guid, WatchedHorse> horses = await WatchRows.HorsesAsync(session, horseIds, cases, cancellation);
         ILookup<Guid, (Acknowledged What, Acknowledgement Who)> said = await WatchRows.AcknowledgedAsync(session, horseIds, cancellation);
         Dictionary<Guid, WatchedFinding[]> standing = horses.ToDictionary(
             horse => horse.Key,
-            horse =>
-                StandingReader
-                    .Of(horse.Value, session.Today)
-                    .Where(IsListed)
-                    .Select(finding => WatchRows.Watch(finding, said[horse.Key]))
-                    .ToArray()
+            horse => StandingReader.Of(horse.Value, session.Today).Select(finding => WatchRows.Watch(finding, said[horse.Key])).ToArray()
         );
         (Guid Id, WatchedFinding[] Findings)[] open = Sorted(standing, finding => finding.Acknowledgement is null);
         (Guid Id, WatchedFinding[] Findings)[] covered = Sorted(standing, finding => finding.Acknowledgement is not null);
@@ -68,9 +52,9 @@ public sealed class ListStanding(RecordsAccess access) : UseCase<int, StandingPa
         (Guid Id, WatchedFinding[] Findings)[] folded = [.. covered.Take(MostAcknowledged)];
         Guid[] told = [.. shown.Concat(folded).Select(row => row.Id).Distinct()];
         Dictionary<Guid, (string Name, string? Yard)> names = await NamesAsync(records, told, cancellation);
-        ILookup<Guid, CaseRow> cases = await CaseRowQueries.OfHorsesAsync(session, told, true, cancellation);
+        ILookup<Guid, CaseRow> rowCases = await CaseRowQueries.OfHorsesAsync(session, told, true, cancellation);
         StandingRow[] Rows((Guid Id, WatchedFinding[] Findings)[] rows) =>
-            [.. rows.Select(row => new StandingRow(row.Id, names[row.Id].Name, names[row.Id].Yard, [.. cases[row.Id]], row.Findings))];
+            [.. rows.Select(row => new StandingRow(row.Id, names[row.Id].Name, names[row.Id].Yard, [.. rowCases[row.Id]], row.Findings))];
         return new StandingPage
         {
             Today = session.Today,
@@ -82,9 +66,6 @@ public sealed class ListStanding(RecordsAccess access) : UseCase<int, StandingPa
             AcknowledgedCount = covered.Sum(row => row.Findings.Length),
         };
     }
-
-    private static bool IsListed(StandingFinding finding) =>
-        finding.Severity != FindingSeverity.Note && finding.Kind != StandingKind.ConcernOpen;
 
     private static (Guid Id, WatchedFinding[] Findings)[] Sorted(
         Dictionary<Guid, WatchedFinding[]> standing,
@@ -99,28 +80,35 @@ public sealed class ListStanding(RecordsAccess access) : UseCase<int, StandingPa
                 .ThenBy(horse => horse.Id),
         ];
 
-    /// <summary>The open cases by horse, without what only a row that is shown needs. Rechecks have a list of their own beside this one.</summary>
-    private static async Task<ILookup<Guid, WatchedCase>> WatchedAsync(
-        RecordsContext records,
-        Guid[] horseIds,
-        CancellationToken cancellation
-    )
+    /// <summary>The open cases of the practice by horse, each with when its recheck is due.</summary>
+    private static async Task<ILookup<Guid, WatchedCase>> WatchedAsync(RecordsSession session, CancellationToken cancellation)
     {
+        RecordsContext records = session.Records;
+        IReadOnlyDictionary<Guid, SignedRecheck> signed = await SignedRechecks.OfPracticeAsync(session, cancellation);
         var kept = await (
             from injury in ExerciseRows.OpenCases(records)
-            join summary in records.CaseSummaries on injury.Id equals summary.CaseId
-            where horseIds.Contains(injury.HorseId)
+            join horse in records.Horses on injury.HorseId equals horse.Id
+            where horse.ArchivedAt == null
+            join of in records.CaseSummaries on injury.Id equals of.CaseId into summaries
+            from summary in summaries.DefaultIfEmpty()
             select new
             {
                 injury.Id,
                 injury.HorseId,
-                summary.LastExamination,
-                summary.FindingsJson,
+                injury.RecheckIntervalDays,
+                LastExamination = summary == null ? null : summary.LastExamination,
+                LastSigned = summary == null ? null : summary.LastSigned,
+                FindingsJson = summary == null ? null : summary.FindingsJson,
             }
         ).ToListAsync(cancellation);
         return kept.ToLookup(
             row => row.HorseId,
-            row => new WatchedCase(RecordText.Of(row.Id), SummaryViews.FindingsOf(row.FindingsJson), row.LastExamination, RecheckDue.None)
+            row => new WatchedCase(
+                RecordText.Of(row.Id),
+                row.FindingsJson is { } json ? SummaryViews.FindingsOf(json) : [],
+                row.LastExamination,
+                DueDates.Of(row.RecheckIntervalDays, row.LastSigned, session, signed.GetValueOrDefault(row.HorseId, SignedRecheck.None))
+            )
         );
     }
 

@@ -17,7 +17,7 @@ public sealed class CareStrip
     private readonly IReadOnlyList<CareMark> _marks;
     private readonly IReadOnlyList<StandDownMark> _standDowns;
     private readonly StripOptions _options;
-    private readonly bool _phone;
+    private readonly ChartFrame _frame;
     private readonly double _width;
     private readonly double _small;
 
@@ -27,9 +27,8 @@ public sealed class CareStrip
         _marks = [.. marks.Where(mark => mark.From <= time.To && EndOf(mark, time) >= time.From).OrderBy(mark => mark.From)];
         _standDowns = [.. standDowns.Where(mark => mark.From <= time.To && mark.Until >= time.From)];
         _options = options;
-        _phone = options.Width == WidthClass.Phone;
-        _width = _phone ? 380 : 1100;
-        _small = _phone ? 13 : 12.5;
+        _frame = new ChartFrame(options.Width);
+        (_width, _small) = (_frame.Width, _frame.Small);
     }
 
     /// <summary>Draws the rows; null when nothing falls on the axis.</summary>
@@ -48,10 +47,6 @@ public sealed class CareStrip
     }
 
     private double RowHeight => (2 * _small) + 8;
-
-    private double PlotLeft => _phone ? 36 : 52;
-
-    private double PlotRight => _phone ? _width - 4 : _width - 150;
 
     private Picture Draw()
     {
@@ -85,7 +80,7 @@ public sealed class CareStrip
     private double Row(XElement scenery, CareGroup group, double top)
     {
         double line = top + _small + 8;
-        scenery.Add(Svg.Line(PlotLeft, line, PlotRight, line, Palette.Line, 0.8));
+        scenery.Add(Svg.Line(_frame.PlotLeft, line, _frame.PlotRight, line, Palette.Line, 0.8));
         double free = double.NegativeInfinity;
         foreach (CareMark mark in _marks.Where(mark => mark.Group == group))
         {
@@ -156,19 +151,11 @@ public sealed class CareStrip
 
     private double Legend(XElement scenery, double top)
     {
-        double x = 4;
-        double y = top + _small + 4;
+        LegendRow row = new(_width, _small, 22, top + _small + 4);
         void Entry(string text, XElement shape)
         {
-            double whole = 22 + Svg.WidthOf(text, _small) + 18;
-            if (x > 4 && x + whole > _width)
-            {
-                x = 4;
-                y += _small + 8;
-            }
-
+            (double x, double y) = row.Next(text);
             scenery.Add(shape.With(("transform", $"translate({N(x + 8)} {N(y - 4)})")), Svg.Text(x + 22, y, text, _small, Palette.Soft));
-            x += whole;
         }
 
         foreach (
@@ -206,7 +193,7 @@ public sealed class CareStrip
             Entry(Drawings.CareStandDown, Svg.Line(-8, 0, 8, 0, Palette.Ink, 2, "2 4"));
         }
 
-        return y + 8;
+        return row.Y + 8;
     }
 
     private DrawingTable Table() =>
@@ -247,7 +234,7 @@ public sealed class CareStrip
 
     private int Count(CareGroup group) => _marks.Count(mark => mark.Group == group);
 
-    private double XIn(DateOnly date) => Math.Clamp(_time.XOf(date), PlotLeft, PlotRight);
+    private double XIn(DateOnly date) => Math.Clamp(_time.XOf(date), _frame.PlotLeft, _frame.PlotRight);
 
     private static DateOnly EndOf(CareMark mark, TimeAxis time) => mark.Until ?? (mark.Group == CareGroup.Medicine ? time.To : mark.From);
 

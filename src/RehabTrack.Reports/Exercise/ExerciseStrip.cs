@@ -19,7 +19,7 @@ public sealed class ExerciseStrip
     private readonly IReadOnlyList<WeekAdherence> _weeks;
     private readonly IReadOnlyList<StripMark> _marks;
     private readonly StripOptions _options;
-    private readonly bool _phone;
+    private readonly ChartFrame _frame;
     private readonly double _width;
     private readonly double _small;
 
@@ -29,9 +29,8 @@ public sealed class ExerciseStrip
         _weeks = weeks;
         _marks = [.. marks.Where(mark => mark.Date >= time.From && mark.Date <= time.To).OrderBy(mark => mark.Date)];
         _options = options;
-        _phone = options.Width == WidthClass.Phone;
-        _width = _phone ? 380 : 1100;
-        _small = _phone ? 13 : 12.5;
+        _frame = new ChartFrame(options.Width);
+        (_width, _small) = (_frame.Width, _frame.Small);
     }
 
     /// <summary>Draws the strip.</summary>
@@ -51,7 +50,7 @@ public sealed class ExerciseStrip
     private Picture Draw()
     {
         double top = _small + 14;
-        double bottom = top + (_phone ? 84 : 96);
+        double bottom = top + (_frame.IsPhone ? 84 : 96);
         int most = Math.Max(60, _weeks.Select(week => Math.Max(week.Done.Total, week.PermittedMinutes)).DefaultIfEmpty().Max());
         ValueAxis minutes = ValueAxis.Holding(0, most, true, top, bottom, 3);
         int over = _weeks.Count(week => week.Standing == AdherenceStanding.Over);
@@ -78,10 +77,6 @@ public sealed class ExerciseStrip
         };
     }
 
-    private double PlotLeft => _phone ? 36 : 52;
-
-    private double PlotRight => _phone ? _width - 4 : _width - 150;
-
     private void Rules(XElement scenery, ValueAxis minutes)
     {
         scenery.Add(Svg.Text(4, _small + 2, Drawings.ExerciseAxis, _small, Palette.Soft, kind: "axis-title"));
@@ -89,9 +84,9 @@ public sealed class ExerciseStrip
         {
             double y = minutes.YOf(tick);
             scenery.Add(
-                Svg.Line(PlotLeft, y, PlotRight, y, tick == 0 ? Palette.Ink : Palette.Line, tick == 0 ? 1.1 : 0.8),
+                Svg.Line(_frame.PlotLeft, y, _frame.PlotRight, y, tick == 0 ? Palette.Ink : Palette.Line, tick == 0 ? 1.1 : 0.8),
                 Svg.Text(
-                    PlotLeft - 8,
+                    _frame.PlotLeft - 8,
                     y + (_small * 0.35),
                     Figures.Number(tick, "0", _options.Culture),
                     _small,
@@ -105,8 +100,8 @@ public sealed class ExerciseStrip
 
     private void Column(XElement scenery, WeekAdherence week, ValueAxis minutes)
     {
-        double left = Math.Max(_time.XOf(week.From), PlotLeft);
-        double right = Math.Min(_time.XOf(week.From.AddDays(DaysOfWeek)), PlotRight);
+        double left = Math.Max(_time.XOf(week.From), _frame.PlotLeft);
+        double right = Math.Min(_time.XOf(week.From.AddDays(DaysOfWeek)), _frame.PlotRight);
         if (right - left < 1)
         {
             return;
@@ -173,19 +168,11 @@ public sealed class ExerciseStrip
 
     private double Legend(XElement scenery, double top, bool anyOver)
     {
-        double x = 4;
-        double y = top + _small + 6;
+        LegendRow row = new(_width, _small, 20, top + _small + 6);
         void Entry(string text, XElement mark)
         {
-            double whole = 20 + Svg.WidthOf(text, _small) + 18;
-            if (x > 4 && x + whole > _width)
-            {
-                x = 4;
-                y += _small + 8;
-            }
-
+            (double x, double y) = row.Next(text);
             scenery.Add(mark.With(("transform", $"translate({N(x)} {N(y)})")), Svg.Text(x + 20, y, text, _small, Palette.Soft));
-            x += whole;
         }
 
         foreach (Gait gait in Enum.GetValues<Gait>().Where(gait => _weeks.Any(week => week.Done.Of(gait) > 0)))
@@ -199,7 +186,7 @@ public sealed class ExerciseStrip
             Entry(Drawings.ExerciseOver, Svg.Of("path", ("d", "M1 -10H11L6 -1Z"), ("fill", Palette.Red)));
         }
 
-        return y + 8;
+        return row.Y + 8;
     }
 
     private DrawingTable Table() =>

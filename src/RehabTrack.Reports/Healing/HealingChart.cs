@@ -22,8 +22,7 @@ public sealed class HealingChart
     private readonly HealingWords _words;
     private readonly Trend _trend;
     private readonly bool _phone;
-    private const double PhoneWidth = 380;
-    private const double DeskWidth = 1100;
+    private readonly ChartFrame _frame;
     private readonly double _width;
     private readonly double _small;
     private readonly double _figure;
@@ -36,8 +35,8 @@ public sealed class HealingChart
         _words = new HealingWords(options.Culture);
         _trend = options.Trend ?? analysis.Trend;
         _phone = options.Width == WidthClass.Phone;
-        _width = _phone ? PhoneWidth : DeskWidth;
-        _small = _phone ? 13 : 12.5;
+        _frame = new ChartFrame(options.Width);
+        (_width, _small) = (_frame.Width, _frame.Small);
         _figure = _phone ? 14 : 13;
     }
 
@@ -185,18 +184,16 @@ public sealed class HealingChart
     /// <param name="from">The date at the left end.</param>
     /// <param name="to">The date at the right end.</param>
     /// <param name="width">For which width.</param>
-    public static TimeAxis AxisOf(DateOnly from, DateOnly to, WidthClass width) =>
-        width == WidthClass.Phone ? new TimeAxis(from, to, 56, PhoneWidth - 24) : new TimeAxis(from, to, 84, DeskWidth - 176);
+    public static TimeAxis AxisOf(DateOnly from, DateOnly to, WidthClass width) => new ChartFrame(width).AxisOf(from, to);
 
     private TimeAxis TimeOf(IReadOnlyList<SeriesPoint> series)
     {
         // A shared axis holds every point, whatever stretch was asked for.
         if (_options.Axis is { } shared)
         {
-            return AxisOf(
+            return _frame.AxisOf(
                 shared.From < series[0].Date ? shared.From : series[0].Date,
-                shared.To > series[^1].Date ? shared.To : series[^1].Date,
-                _options.Width
+                shared.To > series[^1].Date ? shared.To : series[^1].Date
             );
         }
 
@@ -214,12 +211,12 @@ public sealed class HealingChart
             last = last.AddDays(15);
         }
 
-        return AxisOf(first, last, _options.Width);
+        return _frame.AxisOf(first, last);
     }
 
-    private double PlotLeft => _phone ? 36 : 52;
+    private double PlotLeft => _frame.PlotLeft;
 
-    private double PlotRight => _phone ? _width - 4 : _width - 150;
+    private double PlotRight => _frame.PlotRight;
 
     private void FirstWeeks(XElement scenery, double? target, TimeAxis time, ValueAxis values)
     {
@@ -506,6 +503,11 @@ public sealed class HealingChart
                 ("stroke-width", 2.2)
             )
         );
+        if (IsAfterInjection(value))
+        {
+            group.Add(InjectionFrame(point.X, point.Y, 10));
+        }
+
         if (showsValue)
         {
             group.Add(
@@ -525,6 +527,24 @@ public sealed class HealingChart
 
         return group;
     }
+
+    /// <summary>Whether the examination stands soon after an injection into the lesion.</summary>
+    internal bool IsAfterInjection(SeriesPoint point) => _options.DaysAfterInjection.ContainsKey(point.ExaminationId);
+
+    /// <summary>The frame of an examination soon after an injection: square, so that it differs from the ring of a chosen one.</summary>
+    internal static XElement InjectionFrame(double x, double y, double half) =>
+        Svg.Of(
+            "rect",
+            ("class", "after-injection"),
+            ("x", x - half),
+            ("y", y - half),
+            ("width", 2 * half),
+            ("height", 2 * half),
+            ("fill", "none"),
+            ("stroke", Palette.Ink),
+            ("stroke-width", 1.3),
+            ("stroke-dasharray", "3 3")
+        );
 
     private static string N(double value) => Svg.Written(value);
 }

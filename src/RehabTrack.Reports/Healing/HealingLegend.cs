@@ -20,27 +20,19 @@ internal static class HealingLegend
     )
     {
         XElement legend = Svg.Of("g", ("class", "legend"), ("aria-hidden", "true"));
-        double x = 4;
-        double y = top + chart.Small + 8;
+        LegendRow row = new(chart.Width, chart.Small, SampleWidth + 6, top + chart.Small + 8);
         foreach ((string text, Func<double, double, IEnumerable<XElement>> mark) in Entries(chart, measure, target, deciding, steps))
         {
-            double whole = SampleWidth + 6 + Svg.WidthOf(text, chart.Small);
-            if (x > 4 && x + whole > chart.Width)
-            {
-                x = 4;
-                y += chart.Small + 8;
-            }
-
+            (double x, double y) = row.Next(text);
             foreach (XElement part in mark(x, y - (chart.Small * 0.35)))
             {
                 legend.Add(part);
             }
 
             legend.Add(Svg.Text(x + SampleWidth + 6, y, text, chart.Small, Palette.Soft));
-            x += whole + 20;
         }
 
-        return (legend, y + 8);
+        return (legend, row.Y + 8);
     }
 
     private static IEnumerable<(string Text, Func<double, double, IEnumerable<XElement>> Mark)> Entries(
@@ -77,6 +69,14 @@ internal static class HealingLegend
         if (chart.Trend.Series.Any(point => !point.InTrend))
         {
             yield return (Drawings.HealingLegendPale, (x, y) => [Dot(x + (right / 2), y, Palette.Soft, Palette.Soft)]);
+        }
+
+        if (chart.Trend.Series.Any(chart.IsAfterInjection))
+        {
+            yield return (
+                Drawings.HealingLegendAfterInjection,
+                (x, y) => [Dot(x + (right / 2), y, Palette.Accent, Palette.Accent), HealingChart.InjectionFrame(x + (right / 2), y, 8)]
+            );
         }
 
         if (deciding is not null)

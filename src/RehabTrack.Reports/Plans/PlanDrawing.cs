@@ -281,20 +281,12 @@ public sealed class PlanDrawing
     private (XElement Legend, double Height) Legend(double top)
     {
         XElement legend = Svg.Of("g", ("class", "legend"), ("aria-hidden", "true"));
-        double x = 4;
-        double y = top + 8;
+        LegendRow row = new(_width, _size, 20, top + 8);
         void Entry(XElement mark, string word)
         {
-            double width = 20 + Svg.WidthOf(word, _size) + 18;
-            if (x > 4 && x + width > _width)
-            {
-                x = 4;
-                y += _size + 8;
-            }
-
+            (double x, double y) = row.Next(word);
             mark.SetAttributeValue("transform", $"translate({N(x)} {N(y)})");
             legend.Add(mark, Svg.Text(x + 20, y + (_size * 0.85), word, _size, Palette.Ink));
-            x += width;
         }
 
         foreach (Gait gait in PlanRows.Gaits.Where(gait => _weeks.Any(week => week.Work.Day.Of(gait) > 0)))
@@ -312,7 +304,7 @@ public sealed class PlanDrawing
             Entry(Svg.Of("g").Containing(Triangle(7, _size / 2)), Drawings.PlanLegendUnfilled);
         }
 
-        return (legend, x > 4 ? y + _size + 8 : top + 4);
+        return (legend, row.IsEmpty ? top + 4 : row.Y + _size + 8);
     }
 
     private DrawingTable Table() =>

@@ -39,7 +39,7 @@ public static class SizeDrawing
         XElement scenery = Svg.Of("g", ("aria-hidden", "true"));
         double room = (Width - 8) / bars.Count;
         double wide = Math.Min(Bar, room * 0.62);
-        bool turns = bars.Count > 6;
+        bool isCrowded = bars.Count > 6;
         for (int i = 0; i < bars.Count; i++)
         {
             double middle = 4 + (room * (i + 0.5));
@@ -59,7 +59,7 @@ public static class SizeDrawing
                     ("data-part", bars[i].IsWithinError ? "same" : "told")
                 )
             );
-            if (!turns || i == 0 || i == bars.Count - 1 || i % 2 == 0)
+            if (!isCrowded || i == 0 || i == bars.Count - 1 || i % 2 == 0)
             {
                 scenery.Add(Svg.Text(middle, Ground + Size + 6, Label(bars[i].Date, culture), Size, Palette.Soft, "middle"));
             }

@@ -7,13 +7,13 @@ namespace RehabTrack.Browser.Tests.Harness;
 public sealed class Visit : IAsyncDisposable
 {
     private readonly ConcurrentQueue<string> _complaints = new();
-    private readonly bool ownsContext;
+    private readonly bool _ownsContext;
 
     /// <param name="page">The window.</param>
     /// <param name="ownsContext">Whether cookies and cache end with the window, or belong to windows that follow.</param>
     public Visit(IPage page, bool ownsContext = true)
     {
-        this.ownsContext = ownsContext;
+        _ownsContext = ownsContext;
         Page = page;
         page.Console += (_, message) =>
         {
@@ -76,7 +76,7 @@ public sealed class Visit : IAsyncDisposable
     /// <inheritdoc />
     public async ValueTask DisposeAsync()
     {
-        if (ownsContext)
+        if (_ownsContext)
         {
             await Page.Context.CloseAsync();
         }

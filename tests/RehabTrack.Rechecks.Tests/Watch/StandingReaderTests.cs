@@ -102,6 +102,24 @@ public sealed class StandingReaderTests
     }
 
     [Fact]
+    public void A_concern_about_a_horse_without_a_line_stands_until_a_plan_is_signed()
+    {
+        StandingFinding open = Assert.Single(On(11, new Story(Plans.Simple).Worries(10)));
+
+        Assert.Equal((StandingKind.ConcernOpen, FindingSeverity.Red, StandingStep.CallYard), (open.Kind, open.Severity, open.Next));
+    }
+
+    [Fact]
+    public void The_practices_list_takes_what_is_above_a_note_and_a_changed_measurer_of_the_latest_examination_alone()
+    {
+        Assert.True(WatchRules.IsWatched(Of(FindingKind.NoProgress)));
+        Assert.True(WatchRules.IsWatched(Of(FindingKind.MeasurerChanged, FindingSeverity.Note)));
+        Assert.False(WatchRules.IsWatched(Of(FindingKind.TapeShift, FindingSeverity.Note)));
+        Assert.False(WatchRules.IsWatched(Of(FindingKind.Worsening, FindingSeverity.Red) with { IsEarlier = true }));
+        Assert.False(WatchRules.IsWatched(Of(FindingKind.MeasurerChanged, FindingSeverity.Note) with { IsEarlier = true }));
+    }
+
+    [Fact]
     public void A_sign_in_a_log_is_a_concern_and_a_log_without_one_is_none()
     {
         Assert.Equal([StandingKind.ConcernOpen], Kinds(11, Working().Logs(10, heat: SignGrade.Slight)));

@@ -1,5 +1,6 @@
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Healing;
+using RehabTrack.Rechecks.Watch;
 using RehabTrack.Records.Imports;
 using RehabTrack.Records.Overview;
 using RehabTrack.Records.Room;
@@ -22,10 +23,14 @@ public sealed class GetOverviewTests
 
         OverviewView overview = (await house.Get<GetOverview>().ExecuteAsync(house.Vet, NoInput.Value)).Value;
 
-        Assert.Equal(["Overdue by one day"], overview.Overdue.Select(row => row.HorseName));
         Assert.Equal(["Due today", "Due in fourteen days"], overview.Soon.Select(row => row.HorseName));
         Assert.Equal((1, 2, 4, 4), (overview.OverdueCount, overview.SoonCount, overview.HorseCount, overview.OpenCaseCount));
-        Assert.Equal(new DateOnly(2026, 11, 23), overview.Overdue[0].Case.Summary!.DueOn);
+        StandingRow overdue = Assert.Single((await house.Get<ListStanding>().ExecuteAsync(house.Vet, 1)).Value.Rows);
+        Assert.Equal("Overdue by one day", overdue.HorseName);
+        Assert.Equal(
+            (StandingKind.RecheckOverdue, new DateOnly(2026, 11, 23)),
+            (overdue.Findings[0].Finding.Kind, overdue.Findings[0].Finding.Since)
+        );
     }
 
     [Fact]

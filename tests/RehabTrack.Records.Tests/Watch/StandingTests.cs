@@ -1,9 +1,11 @@
 using Microsoft.Data.Sqlite;
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Findings;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Watch;
+using RehabTrack.Records.Examinations;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.History;
 using RehabTrack.Records.Imports;
@@ -38,6 +40,27 @@ public sealed class StandingTests
             .House.Get<AcknowledgeFinding>()
             .ExecuteAsync(who ?? at.House.Vet, new AcknowledgeFindingInput(Guid.NewGuid(), at.Case, seen, reason));
 
+    /// <summary>Four levels, the first and last sound, all traced by one person.</summary>
+    private static ExaminationContent MeasuredBy(string measurer, DateOnly date, double ligamentCm2) =>
+        new()
+        {
+            Date = date,
+            Readings =
+            [
+                .. new[] { (8.0, 0.0), (10, 0.3), (12, 0.2), (14, 0) }.Select(level => new DraftReading(
+                    null,
+                    new ReadingDraft
+                    {
+                        Part = Part.Body,
+                        LevelCm = level.Item1,
+                        LigamentAreaCm2 = ligamentCm2,
+                        LesionAreaCm2 = level.Item2,
+                        Measurer = measurer,
+                    }
+                )),
+            ],
+        };
+
     private static DayLog Log(int walk) =>
         new()
         {
@@ -70,14 +93,36 @@ public sealed class StandingTests
     }
 
     [Fact]
-    public async Task A_concern_has_a_list_of_its_own_on_the_start_page_and_stands_on_the_page_of_the_case()
+    public async Task A_concern_stands_on_the_start_page_and_on_the_page_of_the_case_with_a_plan_and_without()
+    {
+        foreach (bool isPlanned in new[] { true, false })
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            if (isPlanned)
+            {
+                await at.SignAsync(ExerciseHouse.Plan);
+            }
+
+            await at.ReportAsync();
+
+            Assert.Equal(StandingKind.ConcernOpen, Assert.Single(await StandingAsync(at)).Finding.Kind);
+            Assert.Equal(StandingKind.ConcernOpen, Assert.Single(Assert.Single((await ListAsync(at)).Rows).Findings).Finding.Kind);
+        }
+    }
+
+    [Fact]
+    public async Task All_that_the_analysis_asks_a_person_for_is_listed_and_a_changed_measurer_with_it()
     {
         await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
-        await at.SignAsync(ExerciseHouse.Plan);
-        await at.ReportAsync();
+        RecordsHouse house = at.House;
+        // Four sound levels are half as large again: more findings than a row of a list would show at a glance.
+        await house.SignedAsync(at.Case, MeasuredBy("Edda Marrow", new DateOnly(2026, 9, 1), 1.0));
+        await house.SignedAsync(at.Case, MeasuredBy("Ivo Lark", new DateOnly(2026, 11, 2), 1.5));
 
-        Assert.Equal(StandingKind.ConcernOpen, Assert.Single(await StandingAsync(at)).Finding.Kind);
-        Assert.Empty((await ListAsync(at)).Rows);
+        FindingKind[] listed = [.. Assert.Single((await ListAsync(at)).Rows).Findings.Select(one => one.Finding.OfCase!.Kind)];
+
+        Assert.Equal(4, listed.Count(kind => kind == FindingKind.LigamentAreaRise));
+        Assert.Single(listed, FindingKind.MeasurerChanged);
     }
 
     [Fact]

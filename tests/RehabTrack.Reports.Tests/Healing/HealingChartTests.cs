@@ -268,6 +268,37 @@ public sealed class HealingChartTests
         Assert.All(dates.Zip(dates.Skip(1)), pair => Assert.True(pair.First.To < pair.Second.From));
     }
 
+    [Theory]
+    [InlineData(WidthClass.Desktop)]
+    [InlineData(WidthClass.Phone)]
+    public void An_examination_soon_after_an_injection_is_framed_and_says_so_and_no_other_is(WidthClass width)
+    {
+        string marked = InventedCase.IdOf(2);
+        HealingChartPicture picture = Draw(
+            Stalled(),
+            new HealingOptions
+            {
+                Width = width,
+                DaysAfterInjection = new Dictionary<string, int> { [marked] = 12 },
+            }
+        );
+
+        ChartPoint framed = Assert.Single(
+            picture.Points,
+            point => WithClass(PointOf(picture, point.ExaminationId), "after-injection").Any()
+        );
+        Assert.Equal(marked, framed.ExaminationId);
+        Assert.Contains("12 days after an injection into the lesion", framed.Label, StringComparison.Ordinal);
+        XElement frame = WithClass(PointOf(picture, marked), "after-injection").Single();
+        Assert.Equal((framed.X, framed.Y), (Number(frame, "x") + 10, Number(frame, "y") + 10), new Near(0.01));
+        Assert.Contains("soon after an injection", WithClass(picture.Root, "legend").Single().Value, StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "soon after an injection",
+            WithClass(Draw(Stalled(), new HealingOptions { Width = width }).Root, "legend").Single().Value,
+            StringComparison.Ordinal
+        );
+    }
+
     [Fact]
     public void Without_a_measure_the_picture_says_what_would_make_one()
     {

@@ -23,6 +23,8 @@ public sealed partial class DaySheet
     private string? _for;
     private string? _words;
     private string? _said;
+    private TypedKeeper? _keeper;
+    private Guid _reader;
     private bool _busy;
     private Guid _command = Guid.CreateVersion7();
 
@@ -74,6 +76,7 @@ public sealed partial class DaySheet
     /// <summary>Reads the horse anew, with forms as they are before anything was typed. Who told it stays: a second entry often follows.</summary>
     private async Task BeginAsync()
     {
+        _reader = (await ActorAsync()).PersonId;
         _view = await ReadAsync(GetExercise, Id);
         if (_view is { } view)
         {
@@ -98,6 +101,7 @@ public sealed partial class DaySheet
         _busy = false;
         if (_said is not null)
         {
+            await (_keeper?.ForgetAsync() ?? Task.CompletedTask);
             await BeginAsync();
         }
     }

@@ -21,17 +21,6 @@ public static class OverviewWords
         return Say(StartPage.Brief, view.PracticeName, brief);
     }
 
-    /// <summary>Since when a recheck is overdue.</summary>
-    public static string OverdueSince(CaseSummaryView? summary, DateOnly today) =>
-        summary?.DueOn is { } due
-            ? Say(
-                StartPage.OverdueSince,
-                Figures.Date(due),
-                Figures.Days(today.DayNumber - due.DayNumber),
-                Figures.Date(summary.LastSigned)
-            )
-            : "";
-
     /// <summary>When a recheck is due.</summary>
     public static string DueOn(CaseSummaryView? summary) =>
         summary is null ? "" : Say(StartPage.DueOn, Figures.Date(summary.DueOn), Figures.Date(summary.LastSigned));

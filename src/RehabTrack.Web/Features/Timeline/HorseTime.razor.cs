@@ -22,6 +22,7 @@ public sealed partial class HorseTime
     private (DateOnly From, DateOnly To) _axis;
     private CareDraft? _draft;
     private string? _said;
+    private Guid _reader;
     private bool _mayDecide;
 
     /// <summary>The horse.</summary>
@@ -47,7 +48,8 @@ public sealed partial class HorseTime
     {
         if (_view?.Horse.Id != Id)
         {
-            _mayDecide = RightsTable.ReachOf((await ActorAsync()).Role, Right.DecideExercise) != Reach.None;
+            Actor actor = await ActorAsync();
+            (_reader, _mayDecide) = (actor.PersonId, RightsTable.ReachOf(actor.Role, Right.DecideExercise) != Reach.None);
             await LoadAsync();
         }
 

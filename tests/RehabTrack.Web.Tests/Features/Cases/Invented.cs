@@ -75,7 +75,6 @@ internal static class Invented
             WorstSeverity = null,
             RedCount = 0,
             AmberCount = 0,
-            Findings = [],
         };
 
     public static CaseView View(CaseCourse course, bool showChange = false) =>

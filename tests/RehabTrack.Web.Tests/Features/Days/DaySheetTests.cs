@@ -55,6 +55,21 @@ public sealed class DaySheetTests(EmptyPractice kept) : IClassFixture<EmptyPract
     }
 
     [Fact]
+    public async Task After_an_entry_no_form_stands_filled_in_for_a_second_click_until_more_is_asked_for()
+    {
+        HorseInRehab horse = await SignedAsync("Sedge Warbler");
+        await using BunitContext tab = kept.Tab();
+        IRenderedComponent<DaySheet> page = Open(tab, horse, "log");
+        await page.Find("#day-form").SubmitAsync();
+
+        Assert.Empty(page.FindAll("#day-form"));
+        Assert.Single((await horse.ViewAsync()).Logs);
+        await page.Find("#enter-more").ClickAsync(new());
+        Assert.Equal("40", page.Find("#walk").GetAttribute("value"));
+        Assert.Equal("", Status(page));
+    }
+
+    [Fact]
     public async Task A_sign_that_was_told_drops_the_permit_on_the_page()
     {
         HorseInRehab horse = await SignedAsync("Marram Bay");

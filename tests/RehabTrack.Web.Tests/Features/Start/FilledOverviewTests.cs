@@ -58,11 +58,14 @@ public sealed class FilledOverviewTests(DemoPracticeAtHand practice) : IClassFix
     {
         await using BunitContext tab = practice.Tab();
         IRenderedComponent<Overview> page = tab.Render<Overview>();
-        IElement overdue = page.FindAll("section[aria-labelledby=due] li")[0];
-        Assert.StartsWith("Brimble Hob", overdue.QuerySelector(".name")!.TextContent, StringComparison.Ordinal);
-        Assert.Equal(StartPage.Overdue, overdue.QuerySelector(".mark.amber")!.TextContent);
+        IElement overdue = Assert.Single(
+            page.FindAll("section[aria-labelledby=look] > ul > li"),
+            row => row.QuerySelector(".name")!.TextContent.StartsWith("Brimble Hob", StringComparison.Ordinal)
+        );
+        Assert.Contains("Recheck overdue", overdue.QuerySelectorAll(".mark.amber").Select(mark => mark.TextContent));
         // The last signed examination, 26 August 2026, and the usual 60 days.
         Assert.Contains(Figures.Date(new DateOnly(2026, 10, 25)), overdue.TextContent, StringComparison.Ordinal);
         Assert.Contains(Figures.Days(31), overdue.TextContent, StringComparison.Ordinal);
+        Assert.Contains(overdue.QuerySelectorAll("a"), link => link.GetAttribute("href")!.EndsWith("&do=book", StringComparison.Ordinal));
     }
 }
