@@ -300,12 +300,16 @@ public sealed class BatchAnalysis
     private void WriteSettings(Utf8JsonWriter json)
     {
         json.WriteStartObject("settings");
-        foreach (IGrouping<string, string> group in SettingsFile.Names.GroupBy(name => name.Split('.')[0], StringComparer.Ordinal))
+        foreach (
+            IGrouping<string, string> group in SettingRanges
+                .All.Select(range => range.Name)
+                .GroupBy(name => name.Split('.')[0], StringComparer.Ordinal)
+        )
         {
             json.WriteStartObject(group.Key);
             foreach (string name in group)
             {
-                json.WriteNumber(name.Split('.')[1], SettingsFile.ValueOf(_options.Settings, name));
+                json.WriteNumber(name.Split('.')[1], SettingRanges.ValueOf(_options.Settings, name));
             }
 
             json.WriteEndObject();

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Reflection;
 using System.Text.Json;
 using RehabTrack.Rechecks.Analysis;
 using RehabTrack.Rechecks.Quantities;
@@ -12,11 +11,6 @@ namespace RehabTrack.Exchange.Batch;
 /// </summary>
 public static class SettingsFile
 {
-    private static readonly IReadOnlyDictionary<string, (double Lowest, double Highest)> Ranges = ReadRanges();
-
-    /// <summary>The names that a file may use, as <c>group.name</c>.</summary>
-    public static IEnumerable<string> Names => Ranges.Keys;
-
     /// <summary>Reads a file.</summary>
     /// <param name="json">Its bytes, UTF-8.</param>
     /// <returns>The settings, or all that is wrong with them.</returns>
@@ -33,20 +27,11 @@ public static class SettingsFile
         }
         catch (JsonException exception)
         {
-            return new SettingsReading(null, [new Problem("", "settings-not-json", Text((exception.LineNumber ?? 0) + 1))]);
+            return new SettingsReading(
+                null,
+                [new Problem("", "settings-not-json", ((exception.LineNumber ?? 0) + 1).ToString(CultureInfo.InvariantCulture))]
+            );
         }
-    }
-
-    /// <summary>The value of a setting.</summary>
-    /// <param name="settings">The settings.</param>
-    /// <param name="name">One of <see cref="Names"/>.</param>
-    public static double ValueOf(AnalysisSettings settings, string name)
-    {
-        ArgumentNullException.ThrowIfNull(settings);
-        ArgumentNullException.ThrowIfNull(name);
-        string[] parts = name.Split('.');
-        object group = PropertyOf(settings, parts[0]).GetValue(settings)!;
-        return Convert.ToDouble(PropertyOf(group, parts[1]).GetValue(group), CultureInfo.InvariantCulture);
     }
 
     private static SettingsReading Read(JsonElement root)
@@ -59,7 +44,7 @@ public static class SettingsFile
         List<Problem> problems = [];
         AnalysisSettings settings = new();
         HashSet<string> seen = new(StringComparer.Ordinal);
-        string[] groups = [.. Ranges.Keys.Select(name => name.Split('.')[0]).Distinct(StringComparer.Ordinal)];
+        string[] groups = [.. SettingRanges.All.Select(range => range.Name.Split('.')[0]).Distinct(StringComparer.Ordinal)];
         foreach (JsonProperty group in root.EnumerateObject())
         {
             if (!groups.Contains(group.Name, StringComparer.Ordinal) || group.Value.ValueKind != JsonValueKind.Object)
@@ -68,74 +53,47 @@ public static class SettingsFile
                 continue;
             }
 
-            object target = PropertyOf(settings, group.Name).GetValue(settings)!;
             foreach (JsonProperty setting in group.Value.EnumerateObject())
             {
-                Apply(problems, seen, target, group.Name, setting);
+                settings = Apply(problems, seen, settings, group.Name, setting);
             }
         }
 
         return problems.Count == 0 ? new SettingsReading(settings, []) : new SettingsReading(null, problems);
     }
 
-    /// <summary>Sets a number; the settings are fresh here and nobody else holds them yet.</summary>
-    private static void Apply(List<Problem> problems, HashSet<string> seen, object target, string group, JsonProperty setting)
+    /// <summary>Sets a number; a setting that cannot be set stays as it is, and says why.</summary>
+    private static AnalysisSettings Apply(
+        List<Problem> problems,
+        HashSet<string> seen,
+        AnalysisSettings settings,
+        string group,
+        JsonProperty setting
+    )
     {
         string name = $"{group}.{setting.Name}";
-        if (!Ranges.TryGetValue(name, out (double Lowest, double Highest) range))
+        if (SettingRanges.Of(name) is not { } range)
         {
-            string known = string.Join(", ", Ranges.Keys.Where(key => key.StartsWith($"{group}.", StringComparison.Ordinal)));
+            string known = string.Join(
+                ", ",
+                SettingRanges.All.Select(one => one.Name).Where(one => one.StartsWith($"{group}.", StringComparison.Ordinal))
+            );
             problems.Add(new(name, "setting-unknown", name, known));
-            return;
+            return settings;
         }
 
         if (!seen.Add(name))
         {
             problems.Add(new(name, "setting-twice", name));
-            return;
+            return settings;
         }
 
-        PropertyInfo property = PropertyOf(target, setting.Name);
-        bool whole = property.PropertyType == typeof(int);
-        if (
-            setting.Value.ValueKind != JsonValueKind.Number
-            || !setting.Value.TryGetDouble(out double value)
-            || !(value >= range.Lowest && value <= range.Highest)
-            || (whole && value != Math.Floor(value))
-        )
+        if (setting.Value.ValueKind != JsonValueKind.Number || !setting.Value.TryGetDouble(out double value) || !range.Holds(value))
         {
-            problems.Add(
-                new(
-                    name,
-                    whole ? "setting-not-whole-in-range" : "setting-not-in-range",
-                    name,
-                    setting.Value.GetRawText(),
-                    Text(range.Lowest),
-                    Text(range.Highest)
-                )
-            );
-            return;
+            problems.Add(SettingRanges.ProblemOf(range, setting.Value.GetRawText()));
+            return settings;
         }
 
-        property.SetValue(target, Convert.ChangeType(value, property.PropertyType, CultureInfo.InvariantCulture));
+        return SettingRanges.With(settings, name, value);
     }
-
-    private static PropertyInfo PropertyOf(object target, string name) =>
-        target.GetType().GetProperty($"{char.ToUpperInvariant(name[0])}{name[1..]}")
-        ?? throw new InvalidOperationException($"The setting {name} of shared/setting-ranges.json does not exist.");
-
-    private static Dictionary<string, (double Lowest, double Highest)> ReadRanges()
-    {
-        using JsonDocument document = ReferenceTable.Parse("setting-ranges");
-        return document
-            .RootElement.GetProperty("rows")
-            .EnumerateArray()
-            .ToDictionary(
-                row => row.GetProperty("name").GetString()!,
-                row => (row.GetProperty("lowest").GetDouble(), row.GetProperty("highest").GetDouble()),
-                StringComparer.Ordinal
-            );
-    }
-
-    private static string Text(double value) => value.ToString(CultureInfo.InvariantCulture);
 }

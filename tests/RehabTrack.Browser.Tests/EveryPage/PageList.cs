@@ -40,6 +40,7 @@ public static class PageList
         new("yard-new", Vet, visit => visit.OpenAsync("/yards/new")),
         new("practice", Vet, visit => visit.OpenAsync("/practice")),
         new("rules", Vet, visit => visit.OpenAsync("/practice/rules")),
+        new("thresholds", Vet, visit => visit.OpenAsync("/practice/thresholds")),
         new("measurement-error", Vet, visit => visit.OpenAsync("/practice/measurement-error")),
         new("about-the-verdict", Vet, visit => visit.OpenAsync("/about-the-verdict")),
         new("yard", "Trainer", visit => visit.OpenStaticAsync("/yard")),

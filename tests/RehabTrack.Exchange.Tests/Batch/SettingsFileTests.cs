@@ -60,11 +60,11 @@ public sealed class SettingsFileTests
     public void Every_name_is_a_setting_whose_default_lies_in_its_range()
     {
         AnalysisSettings defaults = new();
-        foreach (string name in SettingsFile.Names)
+        foreach (string name in SettingRanges.All.Select(range => range.Name))
         {
             string[] parts = name.Split('.');
             string json = FormattableString.Invariant(
-                $"{{ \"{parts[0]}\": {{ \"{parts[1]}\": {SettingsFile.ValueOf(defaults, name)} }} }}"
+                $"{{ \"{parts[0]}\": {{ \"{parts[1]}\": {SettingRanges.ValueOf(defaults, name)} }} }}"
             );
             Assert.Equal(defaults, Read(json).Settings);
         }
@@ -75,7 +75,10 @@ public sealed class SettingsFileTests
     {
         string[] named =
         [
-            .. SettingsFile.Names.Where(name => name.StartsWith("error.", StringComparison.Ordinal)).Select(name => name[6..]),
+            .. SettingRanges
+                .All.Select(range => range.Name)
+                .Where(name => name.StartsWith("error.", StringComparison.Ordinal))
+                .Select(name => name[6..]),
         ];
 
         Assert.Equal(

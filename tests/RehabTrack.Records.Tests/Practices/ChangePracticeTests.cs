@@ -68,8 +68,8 @@ public sealed class ChangePracticeTests
                 ("phone", "phone-unreadable"),
                 ("timeZone", "time-zone-unknown"),
                 ("recheckIntervalDays", "interval-out-of-range"),
-                ("settings.windowExaminations", "setting-too-small"),
-                ("settings.targetFraction", "setting-not-a-share"),
+                ("settings.trend.windowExaminations", "setting-not-whole-in-range"),
+                ("settings.trend.targetFraction", "setting-not-in-range"),
             ],
             refused.Problems.Select(problem => (problem.Field, problem.Code))
         );

@@ -7,9 +7,39 @@ namespace RehabTrack.Web.Features.Cases;
 /// <summary>The words of what a verdict rests on.</summary>
 public static class GroundWords
 {
-    /// <summary>The rows of the trend table that decide a verdict.</summary>
-    public static IReadOnlyList<string> Deciding { get; } =
-    ["windowExaminations", "slowestAcceptableLogPer60Days", "worseningZ", "healingZ", "stallZ", "acutePhaseDays", "targetFraction"];
+    /// <summary>
+    /// The rows of the trend table that decide a verdict: with the guard of its measure, and with the rates of trot and canter where they
+    /// are not that of walk.
+    /// </summary>
+    /// <param name="measure">The measure that speaks; null when none does.</param>
+    /// <param name="settings">The thresholds in force.</param>
+    public static IReadOnlyList<string> DecidingOf(Measure? measure, TrendSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        bool isOneRate =
+            settings.SlowestAcceptableAtTrotLogPer60Days == settings.SlowestAcceptableLogPer60Days
+            && settings.SlowestAcceptableAtCanterLogPer60Days == settings.SlowestAcceptableLogPer60Days;
+        string[] rates = isOneRate ? [] : ["slowestAcceptableAtTrotLogPer60Days", "slowestAcceptableAtCanterLogPer60Days"];
+        string[] guards = measure switch
+        {
+            Measure.LesionVolume => ["guardVolumeCm3"],
+            Measure.LesionArea => ["guardAreaCm2"],
+            Measure.Thickness or Measure.ThicknessExcess or Measure.ThicknessAboveOwn => ["guardThicknessCm"],
+            Measure.LesionPercent or Measure.Grades or null => [],
+        };
+        return
+        [
+            "windowExaminations",
+            "slowestAcceptableLogPer60Days",
+            .. rates,
+            "worseningZ",
+            "healingZ",
+            "stallZ",
+            .. guards,
+            "acutePhaseDays",
+            "targetFraction",
+        ];
+    }
 
     /// <summary>The rule that spoke, in a sentence.</summary>
     public static string RuleOf(VerdictReason reason) =>

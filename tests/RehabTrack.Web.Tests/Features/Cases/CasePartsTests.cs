@@ -96,8 +96,43 @@ public sealed class CasePartsTests : IAsyncDisposable
 
         Assert.Contains(GroundWords.RuleOf(trend.Reason), banner.Find(".ground").TextContent, StringComparison.Ordinal);
         Assert.Equal(course.Examinations.Count, banner.FindAll(".ground tbody tr").Count);
-        Assert.Equal(GroundWords.Deciding.Count, banner.FindAll(".ground .thresholds dt").Count);
+        Assert.Equal(GroundWords.DecidingOf(trend.Measure, new TrendSettings()).Count, banner.FindAll(".ground .thresholds dt").Count);
         Assert.NotEmpty(banner.FindAll("a[href='/about-the-verdict#where-it-fails']"));
+    }
+
+    [Fact]
+    public void Why_shows_the_thresholds_in_force_and_the_bound_that_was_held_against_the_rate_of_the_plan()
+    {
+        // A flat course while the plan permits trot, in a practice that asks for a quarter in 60 days then, of four examinations.
+        CaseCourse course = Invented.Course(5, 1.0) with
+        {
+            PlanPhases = [new PlanPhaseStart(Invented.Today.AddDays(-300), PlanPhase.Trot)],
+        };
+        AnalysisSettings own = new()
+        {
+            Trend = new TrendSettings { WindowExaminations = 4, SlowestAcceptableAtTrotLogPer60Days = Math.Log(0.75) },
+        };
+        CaseAnalysis analysis = CaseAnalyser.Analyse(course, [], own, Invented.Today);
+        SlopeFigures window = analysis.Trend.Window!;
+        Assert.Equal((Verdict.Stalled, Math.Log(0.75)), (analysis.Trend.Verdict, analysis.Trend.SlowestAcceptableLogPer60Days));
+
+        string ground = _page.Render<VerdictGround>(page => page.Add(one => one.Analysis, analysis)).Find(".ground").TextContent;
+
+        string bound = Figures.Number(window.LogPer60Days - (own.Trend.StallZ * window.StandardError), "0.000");
+        Assert.Contains(
+            string.Format(
+                TextCulture.Default,
+                CasePage.BoundAgainstSlowest,
+                bound,
+                Figures.Number(Math.Log(0.75), "0.000"),
+                Figures.SignedPercent(-25)
+            ),
+            ground,
+            StringComparison.Ordinal
+        );
+        Assert.Contains("Set by this practice. Usual: 3", ground, StringComparison.Ordinal);
+        Assert.Contains(Figures.Number(Math.Log(0.75), "0.####"), ground, StringComparison.Ordinal);
+        Assert.Equal(2, ground.Split("Set by this practice.").Length - 1);
     }
 
     [Fact]
