@@ -10,7 +10,7 @@ public sealed class SeedVerdictTests
 {
     [Theory]
     [InlineData("Quillon LH body", Verdict.Healing, Measure.LesionVolume, 6)]
-    [InlineData("Tansy Fathom RH proximal", Verdict.Stalled, Measure.LesionVolume, 5)]
+    [InlineData("Tansy Fathom RH proximal", Verdict.Stalled, Measure.LesionVolume, 6)]
     [InlineData("Pepperwick RF medial branch", Verdict.Worsening, Measure.LesionVolume, 5)]
     [InlineData("Old Saltmarsh LH", Verdict.Healing, Measure.LesionVolume, 5)]
     [InlineData("Old Saltmarsh RH", Verdict.Stalled, Measure.LesionVolume, 5)]
