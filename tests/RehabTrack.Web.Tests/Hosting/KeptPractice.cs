@@ -3,7 +3,9 @@ using Microsoft.AspNetCore.Components.Authorization;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Time.Testing;
 using MudBlazor.Services;
+using RehabTrack.Records.People;
 using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
 using RehabTrack.Records.Sqlite;
 using RehabTrack.Records.Start;
 using RehabTrack.Web.Account;
@@ -57,6 +59,26 @@ public abstract class KeptPractice : IAsyncLifetime
         tab.Services.AddSingleton<ConcernBell>();
         tab.Services.AddSingleton<AuthenticationStateProvider>(new Somebody(who ?? Vet));
         return tab;
+    }
+
+    /// <summary>An assistant of the practice.</summary>
+    public async Task<Actor> AssistantAsync()
+    {
+        Saved saved = (
+            await Services
+                .GetRequiredService<SavePerson>()
+                .ExecuteAsync(
+                    Vet,
+                    new SavePersonInput
+                    {
+                        CommandId = Guid.NewGuid(),
+                        Name = "Pia Thorn",
+                        Role = Role.Assistant,
+                        CanSignIn = true,
+                    }
+                )
+        ).Value;
+        return new Actor(Vet.PracticeId, saved.Id, Role.Assistant, "Pia Thorn");
     }
 
     protected abstract Task<Actor> FoundAsync(IServiceProvider services);

@@ -44,6 +44,34 @@ public sealed class CaseSheetTests(DemoPracticeAtHand practice) : IClassFixture<
     }
 
     [Fact]
+    public async Task Exercise_and_care_stand_under_the_healing_chart_on_its_axis_and_an_examination_soon_after_an_injection_is_marked()
+    {
+        await using BunitContext tab = practice.Tab();
+
+        IRenderedComponent<CaseSheet> page = Open(tab, await CaseOfAsync("Tansy Fathom"));
+
+        IElement healing = page.Find(".case-healing");
+        Assert.NotEmpty(healing.QuerySelectorAll("path.over"));
+        IElement[] care = [.. healing.QuerySelectorAll(".care[data-group=Treatment]")];
+        // Plasma on 24 June, examined on 9 July.
+        IElement framed = Assert.Single(healing.QuerySelectorAll(".desk-only .point:has(.after-injection)"));
+        Assert.Contains("15 days after an injection", framed.GetAttribute("aria-label")!, StringComparison.Ordinal);
+        Assert.NotEmpty(care);
+        Assert.Single(page.FindAll("section[aria-labelledby=examinations] .tag"), tag => tag.TextContent == CasePage.AfterInjection);
+    }
+
+    [Fact]
+    public async Task The_projection_is_for_the_vet_alone()
+    {
+        Guid id = await CaseOfAsync("Brimble Hob");
+        await using BunitContext vet = practice.Tab();
+        Assert.Contains(CasePage.ProjectionTitle, Open(vet, id).Find(".case-healing").TextContent, StringComparison.Ordinal);
+        await using BunitContext assistant = practice.Tab(await practice.AssistantAsync());
+
+        Assert.DoesNotContain(CasePage.ProjectionTitle, Open(assistant, id).Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_rung_that_is_pressed_stands_in_the_address_and_opens_its_numbers()
     {
         await using BunitContext tab = practice.Tab();

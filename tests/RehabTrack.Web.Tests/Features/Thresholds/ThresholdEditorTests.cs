@@ -2,9 +2,7 @@ using Bunit;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
 using RehabTrack.Rechecks.Analysis;
-using RehabTrack.Records.People;
 using RehabTrack.Records.Practices;
-using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 using RehabTrack.Web.Features.Thresholds;
 using RehabTrack.Web.Tests.Hosting;
@@ -84,21 +82,7 @@ public sealed class ThresholdEditorTests(EmptyPractice practice) : IClassFixture
     [Fact]
     public async Task An_assistant_reads_and_cannot_change()
     {
-        Saved assistant = (
-            await practice
-                .Services.GetRequiredService<SavePerson>()
-                .ExecuteAsync(
-                    practice.Vet,
-                    new SavePersonInput
-                    {
-                        CommandId = Guid.NewGuid(),
-                        Name = "Pia Thorn",
-                        Role = Role.Assistant,
-                        CanSignIn = true,
-                    }
-                )
-        ).Value;
-        await using BunitContext tab = practice.Tab(new Actor(practice.Vet.PracticeId, assistant.Id, Role.Assistant, "Pia Thorn"));
+        await using BunitContext tab = practice.Tab(await practice.AssistantAsync());
 
         IRenderedComponent<ThresholdEditor> page = tab.Render<ThresholdEditor>();
 
