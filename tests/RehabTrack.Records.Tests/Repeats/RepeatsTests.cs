@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Analysis;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Repeats;
 using RehabTrack.Records.Practices;
@@ -163,7 +164,7 @@ public sealed class RepeatsTests
             SharedGainLog = 0.001,
         };
 
-        ErrorPreview preview = (await house.Get<PreviewError>().ExecuteAsync(house.Vet, well)).Value;
+        SettingsPreview preview = (await house.Get<PreviewSettings>().ExecuteAsync(house.Vet, new AnalysisSettings { Error = well })).Value;
 
         MovedVerdict moved = Assert.Single(preview.Moved);
         Assert.Equal(caseId, moved.CaseId);

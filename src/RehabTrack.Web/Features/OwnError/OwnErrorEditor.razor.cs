@@ -30,7 +30,7 @@ public sealed partial class OwnErrorEditor
     private IReadOnlyList<Problem> _rowProblems = [];
     private IReadOnlyList<Problem> _lineProblems = [];
     private RepeatsView? _view;
-    private ErrorPreview? _preview;
+    private SettingsPreview? _preview;
     private MeasuredSize? _size;
     private double? _proposed;
     private bool _fromTable;
@@ -96,17 +96,15 @@ public sealed partial class OwnErrorEditor
             : null;
         if (_proposed is { } cv)
         {
-            _preview = await ReadAsync(PreviewError, ErrorCv.With(view.Practice.Settings.Error, size, cv));
+            _preview = await ReadAsync(
+                PreviewSettings,
+                view.Practice.Settings with
+                {
+                    Error = ErrorCv.With(view.Practice.Settings.Error, size, cv),
+                }
+            );
         }
     }
-
-    private static string MovesOf(ErrorPreview preview) =>
-        preview.Moved.Count switch
-        {
-            0 => string.Format(TextCulture.Default, OwnErrorPage.MovesNone, preview.Staying),
-            1 => string.Format(TextCulture.Default, OwnErrorPage.MovesOne, preview.Staying),
-            _ => string.Format(TextCulture.Default, OwnErrorPage.Moves, preview.Moved.Count, preview.Staying),
-        };
 
     private async Task TakeAsync()
     {

@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Components;
 using RehabTrack.Rechecks.Analysis;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Practices;
@@ -25,6 +26,9 @@ public sealed partial class ThresholdEditor
     private bool _mayChange;
     private bool _saving;
     private bool _saved;
+    private bool _moved;
+    private ElementReference _moves;
+    private (AnalysisSettings Settings, SettingsPreview Preview)? _asked;
     private Guid _command = Guid.CreateVersion7();
 
     protected override async Task OnInitializedAsync()
@@ -51,20 +55,41 @@ public sealed partial class ThresholdEditor
         }
     }
 
-    private async Task SaveAsync()
+    protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        _saved = false;
+        // What would move stands above the form: the reader is led there.
+        if (_moved)
+        {
+            _moved = false;
+            await _moves.FocusAsync();
+        }
+    }
+
+    /// <summary>Shows what the typed thresholds would move; nothing is kept before somebody has seen that.</summary>
+    private async Task LookAsync()
+    {
+        (_saved, _asked) = (false, null);
         if (Typed() is not { } settings)
         {
             return;
         }
 
         _saving = true;
+        Outcome<SettingsPreview> outcome = await AskAsync(PreviewSettings, settings);
+        _saving = false;
+        _problems.Take(outcome.Problems);
+        _asked = outcome.Succeeded ? (settings, outcome.Value) : null;
+        _moved = _asked is not null;
+    }
+
+    private async Task SaveAsync(AnalysisSettings settings)
+    {
+        _saving = true;
         Outcome<Saved> outcome = await AskAsync(ChangePractice, ChangePracticeInput.Of(_practice!, _command) with { Settings = settings });
         _saving = false;
         _command = Guid.CreateVersion7();
         _problems.Take(outcome.Problems);
-        _saved = outcome.Succeeded;
+        (_saved, _asked) = (outcome.Succeeded, null);
         if (outcome.Succeeded)
         {
             await ReloadAsync();

@@ -25,6 +25,10 @@ public sealed class ThresholdEditorTests(EmptyPractice practice) : IClassFixture
         await TypeAsync(page, "slowestAcceptableAtTrotLogPer60Days", "10");
         await TypeAsync(page, "redLigamentRise", "25,5");
         await page.Find("#threshold-form").SubmitAsync();
+        // Nothing is kept before what would move was shown.
+        Assert.Equal(Usual, await SettingsAsync());
+        Assert.Contains("No open verdict would move", page.Find("section[aria-labelledby=moves]").TextContent, StringComparison.Ordinal);
+        await page.Find("#take").ClickAsync(new());
 
         AnalysisSettings kept = await SettingsAsync();
         Assert.Equal(
@@ -40,6 +44,7 @@ public sealed class ThresholdEditorTests(EmptyPractice practice) : IClassFixture
 
         await page.Find("#usual").ClickAsync(new());
         await page.Find("#threshold-form").SubmitAsync();
+        await page.Find("#take").ClickAsync(new());
         Assert.True(SettingRanges.Check(await SettingsAsync()).Count == 0);
         Assert.Equal(Usual.Trend.WindowExaminations, (await SettingsAsync()).Trend.WindowExaminations);
     }
@@ -75,6 +80,7 @@ public sealed class ThresholdEditorTests(EmptyPractice practice) : IClassFixture
 
         await page.Find("#threshold-form").SubmitAsync();
 
+        Assert.Empty(page.FindAll("#take"));
         Assert.Contains("must lie above the amber one", page.Find("#redLigamentRise-error").TextContent, StringComparison.Ordinal);
         Assert.NotEqual(0.3, (await SettingsAsync()).Trend.AmberLigamentRise);
     }

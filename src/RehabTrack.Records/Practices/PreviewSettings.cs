@@ -8,22 +8,26 @@ using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 
-namespace RehabTrack.Records.Repeats;
+namespace RehabTrack.Records.Practices;
 
-/// <summary>Analyses every open case with another measurement error, and tells which verdicts would move. Nothing is written.</summary>
-public sealed class PreviewError(RecordsAccess access) : UseCase<MeasurementErrorSettings, ErrorPreview>(access)
+/// <summary>Analyses every open case with other settings, and tells which verdicts would move. Nothing is written.</summary>
+public sealed class PreviewSettings(RecordsAccess access) : UseCase<AnalysisSettings, SettingsPreview>(access)
 {
     private protected override Right Right => Right.SeeCases;
 
-    private protected override async Task<Outcome<ErrorPreview>> RunAsync(
+    private protected override async Task<Outcome<SettingsPreview>> RunAsync(
         RecordsSession session,
-        MeasurementErrorSettings input,
+        AnalysisSettings input,
         CancellationToken cancellation
     )
     {
+        if (SettingsRules.Check(input).ToList() is { Count: > 0 } problems)
+        {
+            return problems;
+        }
+
         RecordsContext records = session.Records;
         AnalysisSettings now = SettingsStore.Of(session.Practice);
-        AnalysisSettings then = now with { Error = input };
         var open = await (
             from injury in records.Cases.AsNoTracking()
             join horse in records.Horses on injury.HorseId equals horse.Id
@@ -43,22 +47,23 @@ public sealed class PreviewError(RecordsAccess access) : UseCase<MeasurementErro
             LinkedCourse? links = null;
             Verdict VerdictWith(AnalysisSettings settings)
             {
-                // The error of measurement links nothing: both analyses share the links.
-                CaseAnalysis analysis = links is null
-                    ? CaseAnalyser.Analyse(course, constraints, settings, session.Today)
-                    : CaseAnalyser.AnalyseLinked(course, links, settings, session.Today);
+                // The error of measurement and the thresholds link nothing: unless the links are set anew, both analyses share them.
+                CaseAnalysis analysis =
+                    links is null || input.Linking != now.Linking
+                        ? CaseAnalyser.Analyse(course, constraints, settings, session.Today)
+                        : CaseAnalyser.AnalyseLinked(course, links, settings, session.Today);
                 links = analysis.Links;
                 return analysis.Trend.Verdict;
             }
 
             Verdict was = VerdictWith(now);
-            Verdict becomes = VerdictWith(then);
+            Verdict becomes = VerdictWith(input);
             if (was != becomes)
             {
                 moved.Add(new MovedVerdict(one.injury.Id, one.Name, one.injury.Limb, one.injury.Structure, was, becomes));
             }
         }
 
-        return new ErrorPreview(moved, open.Count - moved.Count);
+        return new SettingsPreview(moved, open.Count - moved.Count);
     }
 }
