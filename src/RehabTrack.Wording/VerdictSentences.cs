@@ -55,17 +55,21 @@ public static class VerdictSentences
             counted = [.. trend.Series.Where(point => point.InTrend)];
         }
 
-        if (trend.Measure is not { } measure || counted.Length == 0)
-        {
-            return Text("Basis_Nothing", culture);
-        }
+        string figures =
+            trend.Measure is { } measure && counted.Length > 0
+                ? FiguresOf(trend, measure, counted, culture)
+                : Text("Basis_Nothing", culture);
+        return Settling(trend, culture) is { } settling ? $"{figures} {settling}" : figures;
+    }
 
-        string key =
-            measure == Measure.Grades ? "Basis_Grades"
-            : trend.Window is null ? "Basis_One"
-            : "Basis";
-        string figures = Format(
-            Text(key, culture),
+    private static string FiguresOf(Trend trend, Measure measure, SeriesPoint[] counted, CultureInfo? culture) =>
+        Format(
+            Text(
+                measure == Measure.Grades ? "Basis_Grades"
+                    : trend.Window is null ? "Basis_One"
+                    : "Basis",
+                culture
+            ),
             culture,
             Names.AsTitle(Names.Of(measure, culture), culture),
             counted.Length == 1 ? Text("Examinations_One", culture) : Format(Text("Examinations_Many", culture), culture, counted.Length),
@@ -73,20 +77,17 @@ public static class VerdictSentences
             trend.Window is { } window ? Figures.SignedPercent(window.RatePercent, null, culture) : null,
             trend.Window is { } interval ? Figures.SignedPercents(interval.Lower95Percent, interval.Upper95Percent, culture) : null
         );
-        return Settling(trend, culture) is { } settling ? $"{figures} {settling}" : figures;
-    }
 
-    /// <summary>How many more examinations would settle it; null when it is settled, or when the count has no meaning yet.</summary>
+    /// <summary>How many more examinations would settle it, or what else would; null when it is settled.</summary>
     public static string? Settling(Trend trend, CultureInfo? culture = null)
     {
         ArgumentNullException.ThrowIfNull(trend);
-        bool open = trend.Reason is VerdictReason.Undecided or VerdictReason.TwoWithinError or VerdictReason.TwoBeyondErrorDown;
-        return (open, trend.MoreExaminationsToSettle) switch
+        return (trend.Verdict, trend.MoreExaminationsToSettle) switch
         {
-            (false, _) => null,
-            (true, null) => Text("Settle_Unknown", culture),
-            (true, 1) => Text("Settle_One", culture),
-            (true, { } more) => Names.AsTitle(Format(Text("Settle_Many", culture), culture, CountWord(more, culture)), culture),
+            (not Verdict.NotYetReadable, _) => null,
+            (_, 1) => Text("Settle_One", culture),
+            (_, { } more) => Names.AsTitle(Format(Text("Settle_Many", culture), culture, CountWord(more, culture)), culture),
+            (_, null) => Text(Has($"Settle_{trend.Reason}", culture) ? $"Settle_{trend.Reason}" : "Settle_Unknown", culture),
         };
     }
 

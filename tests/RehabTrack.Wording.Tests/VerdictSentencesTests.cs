@@ -106,6 +106,24 @@ public sealed class VerdictSentencesTests
         Assert.EndsWith(expected, Plain(VerdictSentences.Basis(open)), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(VerdictReason.OnlyOneExamination, "One more examination shows a difference, two more a trend.")]
+    [InlineData(VerdictReason.AcutePhase, "Three examinations after these weeks make a trend.")]
+    [InlineData(VerdictReason.NoMeasure, "Three examinations that measure the lesion at the same level make a trend.")]
+    [InlineData(VerdictReason.WorstLevelNotRead, "It can be settled by reading this level again, or by a word on its link.")]
+    [InlineData(VerdictReason.GradesUndecided, "Areas or thicknesses of three examinations would make a trend.")]
+    [InlineData(
+        VerdictReason.NoReference,
+        "A sound value gives it a rate: measure the same level of the other limb, if that limb is sound."
+    )]
+    public void Where_no_number_can_be_said_the_figures_end_with_what_would_settle_it(VerdictReason reason, string expected)
+    {
+        Trend open = Example(reason);
+        Assert.Equal(expected, Plain(VerdictSentences.Settling(open)!));
+        Assert.EndsWith(expected, Plain(VerdictSentences.Basis(open)), StringComparison.Ordinal);
+        Assert.EndsWith(expected, Plain(VerdictSentences.Basis(open with { Measure = null })), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_settled_verdict_asks_for_nothing_more() => Assert.Null(VerdictSentences.Settling(Example(VerdictReason.FallOfSlope)));
 
@@ -114,7 +132,7 @@ public sealed class VerdictSentencesTests
     private static Trend Example(VerdictReason reason, Measure? measure = Measure.LesionVolume, double? change = 2, double last = 2.04) =>
         new()
         {
-            Verdict = Verdict.NotYetReadable,
+            Verdict = reason == VerdictReason.FallOfSlope ? Verdict.Healing : Verdict.NotYetReadable,
             Reason = reason,
             Measure = measure,
             Series = [Point(new DateOnly(2026, 7, 9), 2), Point(new DateOnly(2026, 9, 7), 2), Point(new DateOnly(2026, 11, 6), last)],

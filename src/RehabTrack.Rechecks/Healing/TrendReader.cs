@@ -54,7 +54,7 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
     private Trend ReadSizes(MeasureSeries series, MeasuredPoint[] points, MeasuredPoint[] window, LesionGrid lesion)
     {
         MeasuredPoint last = points[^1];
-        MeasuredPoint best = points[..^1].MinBy(point => point.Y)!;
+        MeasuredPoint best = BestOf(points.AsSpan()[..^1]);
         bool fromBaseline = window[0] == points[0];
         Trend trend = Silent(VerdictReason.Undecided, series.Measure, series.Points, lesion, window) with
         {
@@ -76,44 +76,80 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
         if (points.Length == 2)
         {
             return IsAbove(best, last, anyTwo, series.Measure) ? Said(aboveBest, Verdict.Worsening, VerdictReason.RiseAboveBest)
-                : IsAbove(last, best, anyTwo, null) ? Unsettled(trend, window, VerdictReason.TwoBeyondErrorDown, series.Measure)
-                : Unsettled(trend, window, VerdictReason.TwoWithinError, series.Measure);
+                : IsAbove(last, best, anyTwo, null) ? Unsettled(trend, points, window, VerdictReason.TwoBeyondErrorDown, series.Measure)
+                : Unsettled(trend, points, window, VerdictReason.TwoWithinError, series.Measure);
         }
 
-        Slope slope = SlopeOf(window);
-        if (slope.Value > settings.WorseningZ * slope.StandardError)
+        return RuleOf(series.Measure, points, window) switch
         {
-            return Said(trend, Verdict.Worsening, VerdictReason.RiseOfSlope);
-        }
-
-        if (IsAbove(best, last, anyTwo, series.Measure))
-        {
-            return Said(aboveBest, Verdict.Worsening, VerdictReason.RiseAboveBest);
-        }
-
-        if (MeasureRules.HasRate(series.Measure) && IsAtTarget(points[0], last))
-        {
-            return blocked || lesion.MissedAt(last.Examination).Count > 0
-                    ? Said(trend, Verdict.NotYetReadable, VerdictReason.WorstLevelNotRead)
-                : last.IsNotMeasurable ? Said(trend, Verdict.AtTarget, VerdictReason.NotMeasurable)
-                : Said(trend, Verdict.AtTarget, VerdictReason.TargetReached);
-        }
-
-        bool falls = slope.Value < -settings.HealingZ * slope.StandardError;
-        bool tooSlow = MeasureRules.HasRate(series.Measure) && slope.Value - (settings.StallZ * slope.StandardError) > Slowest;
-        return (tooSlow, falls, blocked) switch
-        {
-            (true, false, _) => Said(trend, Verdict.Stalled, VerdictReason.BelowAcceptableRate),
-            (_, true, true) => Said(trend, Verdict.NotYetReadable, VerdictReason.WorstLevelNotRead),
-            (true, true, false) => Projected(Said(trend, Verdict.HealingSlowly, VerdictReason.FallsTooSlowly), points),
-            (false, true, false) => Projected(Said(trend, Verdict.Healing, VerdictReason.FallOfSlope), points),
-            (false, false, _) => Unsettled(
+            VerdictReason.RiseOfSlope => Said(trend, Verdict.Worsening, VerdictReason.RiseOfSlope),
+            VerdictReason.RiseAboveBest => Said(aboveBest, Verdict.Worsening, VerdictReason.RiseAboveBest),
+            VerdictReason.TargetReached or VerdictReason.NotMeasurable when blocked || lesion.MissedAt(last.Examination).Count > 0 => Said(
                 trend,
+                Verdict.NotYetReadable,
+                VerdictReason.WorstLevelNotRead
+            ),
+            VerdictReason.NotMeasurable => Said(trend, Verdict.AtTarget, VerdictReason.NotMeasurable),
+            VerdictReason.TargetReached => Said(trend, Verdict.AtTarget, VerdictReason.TargetReached),
+            VerdictReason.BelowAcceptableRate => Said(trend, Verdict.Stalled, VerdictReason.BelowAcceptableRate),
+            VerdictReason.FallsTooSlowly or VerdictReason.FallOfSlope when blocked => Said(
+                trend,
+                Verdict.NotYetReadable,
+                VerdictReason.WorstLevelNotRead
+            ),
+            VerdictReason.FallsTooSlowly => Projected(Said(trend, Verdict.HealingSlowly, VerdictReason.FallsTooSlowly), points),
+            VerdictReason.FallOfSlope => Projected(Said(trend, Verdict.Healing, VerdictReason.FallOfSlope), points),
+            _ => Unsettled(
+                trend,
+                points,
                 window,
                 MeasureRules.HasRate(series.Measure) ? VerdictReason.Undecided : VerdictReason.NoReference,
                 series.Measure
             ),
         };
+    }
+
+    // The rules in their order, on three sizes or more; null when none of them speaks.
+    private VerdictReason? RuleOf(Measure measure, ReadOnlySpan<MeasuredPoint> points, ReadOnlySpan<MeasuredPoint> window)
+    {
+        MeasuredPoint last = points[^1];
+        Slope slope = SlopeOf(window);
+        if (slope.Value > settings.WorseningZ * slope.StandardError)
+        {
+            return VerdictReason.RiseOfSlope;
+        }
+
+        if (IsAbove(BestOf(points[..^1]), last, ComparisonFactors.AnyTwo(points.Length - 1), measure))
+        {
+            return VerdictReason.RiseAboveBest;
+        }
+
+        bool hasRate = MeasureRules.HasRate(measure);
+        if (hasRate && IsAtTarget(points[0], last))
+        {
+            return last.IsNotMeasurable ? VerdictReason.NotMeasurable : VerdictReason.TargetReached;
+        }
+
+        bool falls = slope.Value < -settings.HealingZ * slope.StandardError;
+        bool tooSlow = hasRate && slope.Value - (settings.StallZ * slope.StandardError) > Slowest;
+        return (tooSlow, falls) switch
+        {
+            (true, false) => VerdictReason.BelowAcceptableRate,
+            (true, true) => VerdictReason.FallsTooSlowly,
+            (false, true) => VerdictReason.FallOfSlope,
+            (false, false) => null,
+        };
+    }
+
+    private static MeasuredPoint BestOf(ReadOnlySpan<MeasuredPoint> points)
+    {
+        MeasuredPoint best = points[0];
+        foreach (MeasuredPoint point in points)
+        {
+            best = point.Y < best.Y ? point : best;
+        }
+
+        return best;
     }
 
     private Trend ReadGrades(MeasureSeries series, MeasuredPoint[] points, MeasuredPoint[] window, LesionGrid lesion)
@@ -191,32 +227,30 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
         };
     }
 
-    private Trend Unsettled(Trend trend, MeasuredPoint[] window, VerdictReason reason, Measure measure) =>
+    private Trend Unsettled(Trend trend, MeasuredPoint[] points, MeasuredPoint[] window, VerdictReason reason, Measure measure) =>
         Said(trend, Verdict.NotYetReadable, reason) with
         {
-            MoreExaminationsToSettle = MeasureRules.HasRate(measure) ? MoreToSettle(window) : null,
+            MoreExaminationsToSettle = MoreToSettle(measure, points, window),
         };
 
     // Continues the course as it goes now, at the usual interval and with the latest error, and asks the same rules.
-    private int? MoreToSettle(MeasuredPoint[] window)
+    private int? MoreToSettle(Measure measure, MeasuredPoint[] points, MeasuredPoint[] window)
     {
         if (FitOf(window) is not { } line)
         {
             return null;
         }
 
-        List<MeasuredPoint> course = [.. window];
+        MeasuredPoint largest = points.MaxBy(point => point.Value)!;
+        List<MeasuredPoint> course = [.. points];
         int size = Math.Max(3, settings.WindowExaminations);
         for (int more = 1; more <= FurthestLook; more++)
         {
             DateOnly date = course[^1].Date.AddDays(settings.UsualIntervalDays);
-            course.Add(window[^1] with { Date = date, Y = line.Intercept + (line.Slope * (date.DayNumber - window[0].Date.DayNumber)) });
-            Slope slope = SlopeOf(CollectionsMarshal.AsSpan(course)[^Math.Min(size, course.Count)..]);
-            bool settles =
-                slope.Value > settings.WorseningZ * slope.StandardError
-                || slope.Value < -settings.HealingZ * slope.StandardError
-                || slope.Value - (settings.StallZ * slope.StandardError) > Slowest;
-            if (course.Count >= 3 && settles)
+            double y = line.Intercept + (line.Slope * (date.DayNumber - window[0].Date.DayNumber));
+            course.Add(window[^1] with { Date = date, Y = y, Value = SizeOf(measure, y, largest), IsNotMeasurable = false });
+            ReadOnlySpan<MeasuredPoint> all = CollectionsMarshal.AsSpan(course);
+            if (RuleOf(measure, all, all[^Math.Min(size, all.Length)..]) is not null)
             {
                 return more;
             }
@@ -224,6 +258,12 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
 
         return null;
     }
+
+    // A volume is compared by its logarithm; every other size by asinh(k·x), so that sizes of one series are as the sinh of their y.
+    private static double SizeOf(Measure measure, double y, MeasuredPoint known) =>
+        measure == Measure.LesionVolume ? Math.Exp(y)
+        : known.Value > 0 ? Math.Max(0, known.Value * Math.Sinh(y) / Math.Sinh(known.Y))
+        : 0;
 
     private readonly record struct Slope(double Value, double StandardError);
 

@@ -90,6 +90,31 @@ public sealed class CaseAnalyserTests
         Assert.Equal(CaseAnalyser.EngineVersion, analysis.EngineVersion);
     }
 
+    /// <summary>A landmark felt a centimetre too high or too low moves every level of that day and changes no volume.</summary>
+    [Fact]
+    public void A_tape_that_reads_a_centimetre_off_leaves_the_volumes_as_they_are()
+    {
+        double[] shrunk = [1, 0.75, 0.55, 0.4];
+        double[] shifts = [0, 1, -1, 0.6];
+        CaseAnalysis straight = Whole(Case(shrunk.Select((size, i) => Exam(60 * i, SixLevels(size)))));
+        CaseAnalysis shifted = Whole(
+            Case(shrunk.Select((size, i) => Exam(60 * i, SixLevels(size).Select(reading => Moved(reading, shifts[i])))))
+        );
+
+        Assert.Equal(6, shifted.Links.Tracks.Count);
+        Assert.All(
+            straight.Burdens.Zip(shifted.Burdens),
+            pair => Assert.Equal(1, pair.Second.Volume!.Value.Value / pair.First.Volume!.Value.Value, 0.01)
+        );
+        Assert.Equal(straight.Trend.Window!.LogPer60Days, shifted.Trend.Window!.LogPer60Days, 0.01);
+
+        static Reading Moved(Reading reading, double centimetres) =>
+            reading with
+            {
+                Level = new Centimetres(reading.Level.Position.Value + centimetres),
+            };
+    }
+
     [Fact]
     public void A_constraint_on_a_later_examination_is_passed_over()
     {

@@ -114,7 +114,8 @@ public sealed class BurdenTests
             Assert.True(burden.VolumeIsLowerBound);
         }
 
-        // Ellipsoid with semi-axes 4, .5, .4 cm, exact 3.351032163829113; trapezoid values of docs/methods/healing.md.
+        // Ellipsoid with semi-axes 4, .5, .4 cm, exact 3.351032163829113. R 4.2.2: z <- seq(-4, 4, length = n); a <- pi * .5 * .4 * (1 - z^2/16);
+        // sum((a[-1] + a[-n])/2 * diff(z)).
         [Theory]
         [InlineData(3, 2.513274122871835)]
         [InlineData(5, 3.141592653589793)]
@@ -132,7 +133,7 @@ public sealed class BurdenTests
         [Fact]
         public void The_error_of_a_volume_is_that_of_its_areas_and_of_the_gain_they_share()
         {
-            // docs/methods/healing.md: Var(ln V) = Σ(w·sd)²/V² + 0.03².
+            // Propagation of errors: Var(ln V) = Σ(w·sd)²/V² + 0.03².
             double[] areas = [0, 0.10, 0.45, 0.30, 0.05, 0];
             double[] widths = [2, 4, 4, 4, 4, 2];
             double sum = areas.Select((a, i) => widths[i] * widths[i] * ((0.12 * a * 0.12 * a) + (0.02 * 0.02))).Sum();

@@ -3,9 +3,14 @@ using RehabTrack.Rechecks.Healing;
 
 namespace RehabTrack.Rechecks.Tests.Healing;
 
-/// <summary>The table of docs/methods/healing.md.</summary>
+/// <summary>
+/// Dunnett 1955 (JASA 50:1096, from memory) and Tukey's studentised range, with infinitely many degrees of freedom; the values are those of
+/// R 4.2.2, its commands beside them.
+/// </summary>
 public sealed class ComparisonFactorsTests
 {
+    // f <- function(c, k) integrate(function(z) dnorm(z) * (pnorm(z + c * sqrt(2)) - pnorm(z - c * sqrt(2)))^k, -9, 9)$value;
+    // sapply(1:7, function(k) uniroot(function(c) f(c, k) - .95, c(1, 4), tol = 1e-9)$root)
     [Theory]
     [InlineData(1, 1.9600)]
     [InlineData(2, 2.2121)]
@@ -17,7 +22,7 @@ public sealed class ComparisonFactorsTests
     public void A_recheck_against_the_baseline_takes_Dunnetts_factor(int rechecks, double expected) =>
         Assert.Equal(expected, ComparisonFactors.WithBaseline(rechecks), 0.00006);
 
-    // docs/methods.md gives three digits, seemingly from simulation: the second column. At two rechecks the factor must be Dunnett's
+    // The project's methods give three digits, seemingly from simulation: the second column. At two rechecks the factor must be Dunnett's
     // 2.2121, since the two correlations differ only in sign; the tabled 2.213 is not. The exact values stand here.
     [Theory]
     [InlineData(1, 1.960, 1.9600)]
@@ -37,6 +42,7 @@ public sealed class ComparisonFactorsTests
     public void Two_neighbours_and_two_rechecks_of_a_baseline_have_the_same_factor() =>
         Assert.Equal(ComparisonFactors.WithBaseline(2), ComparisonFactors.Neighbouring(2), 7);
 
+    // qtukey(.95, 2:8, Inf)/sqrt(2)
     [Theory]
     [InlineData(1, 1.9600)]
     [InlineData(2, 2.3437)]

@@ -4,7 +4,9 @@ namespace RehabTrack.Rechecks.Tests.Healing;
 
 public sealed class KendallTests
 {
-    // docs/methods/healing.md, by full enumeration; the normal approximation gives .0367 for the first and would be wrong.
+    // Every order written out in R 4.2.2: p <- function(v) if (length(v) < 2) list(v) else do.call(c, lapply(seq_along(v), function(i)
+    // lapply(p(v[-i]), function(r) c(v[i], r)))); s <- function(g) sum(sign(outer(g, g, "-"))[lower.tri(diag(length(g)))]);
+    // g <- c(3, 3, 2, 1, 1); c(s(g), mean(abs(sapply(p(g), s)) >= abs(s(g)))). The normal approximation: WorkedNumbersTests.
     [Theory]
     [InlineData(new[] { 3, 3, 2, 1, 1 }, -8, 0.0666667)]
     [InlineData(new[] { 3, 2, 2, 1 }, -5, 0.166667)]
@@ -18,7 +20,8 @@ public sealed class KendallTests
     [Fact]
     public void Sens_seven_values_rise_with_the_probability_of_one_order_on_either_side()
     {
-        // Sen 1968: y 9 15 19 20 45 55 78, exact p .000396825396825 = 2/7!.
+        // Sen 1968 (JASA 63:1379, from memory): y 9 15 19 20 45 55 78, exact p 2/7!. SciPy 1.10.1:
+        // stats.kendalltau([1, 2, 3, 4, 10, 12, 18], [9, 15, 19, 20, 45, 55, 78], method="exact").
         Assert.Equal(0.000396825396825, Kendall.Of([9, 15, 19, 20, 45, 55, 78]).TwoSided, 15);
     }
 
@@ -36,7 +39,9 @@ public sealed class KendallTests
         Assert.Equal(2.0 / 1680, kendall.TwoSided, 12);
     }
 
-    // docs/methods/healing.md: read 3 then 2.
+    // Bayes' rule on the misread model of shared/grade-misread.md, read 3 then 2. R 4.2.2: L <- matrix(c(.8, .2, 0, 0, .1, .8, .1, 0, 0, .1, .8,
+    // .1, 0, 0, .2, .8), 4, byrow = TRUE); p <- outer(L[, 4]/sum(L[, 4]), L[, 3]/sum(L[, 3]));
+    // c(sum(p[row(p) > col(p)]), sum(diag(p)), sum(p[row(p) < col(p)])).
     [Fact]
     public void A_grade_that_fell_once_is_not_proof()
     {

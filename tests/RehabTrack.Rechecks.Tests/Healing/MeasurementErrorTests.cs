@@ -9,7 +9,7 @@ public sealed class MeasurementErrorTests
     private static readonly MeasurementError Fore = new(new MeasurementErrorSettings(), Limb.LeftFore);
     private static readonly MeasurementError Hind = new(new MeasurementErrorSettings(), Limb.LeftHind);
 
-    // docs/methods/healing.md: smallest detectable change at c = 1.96, gain not included.
+    // Arithmetic: the log SD of a cv is √ln(1 + cv²). R 4.2.2: exp(c(-1, 1) * 1.96 * sqrt(2) * sqrt(log(1 + cv^2))); gain not included.
     [Theory]
     [InlineData(0.05, 0.8707, 1.1486)]
     [InlineData(0.07, 0.8238, 1.2138)]
@@ -28,6 +28,8 @@ public sealed class MeasurementErrorTests
         Assert.Equal(0.02, Fore.OfLesionArea(new(0), Part.Body, false).Value, 12);
     }
 
+    // Zauscher 2013 (EVJ 45:164): suspensory origins repeat worse behind than before; Pickersgill 2001 (EVJ): who traces matters. Both factors of
+    // 1.5 are our assumption.
     [Fact]
     public void Hind_origin_areas_wobble_half_as_much_again_and_another_measurer_adds_as_much()
     {
@@ -38,6 +40,7 @@ public sealed class MeasurementErrorTests
         Assert.Equal(plain, Fore.OfLesionArea(area, Part.Origin, false).Value, 12);
     }
 
+    // Zauscher 2013 (EVJ 45:164): thickness repeats better than area.
     [Fact]
     public void Thickness_repeats_better_than_area_and_knows_no_hind_origin_factor()
     {
@@ -54,7 +57,7 @@ public sealed class MeasurementErrorTests
             12
         );
 
-    // docs/methods/healing.md: asinh scale, cv .10, s0 .03, there divided by cv.
+    // R 4.2.2: asinh(.10 * c(.05, .2, .6)/.03)/.10.
     [Theory]
     [InlineData(0.05, 1.659045502693012)]
     [InlineData(0.2, 6.251451172504169)]

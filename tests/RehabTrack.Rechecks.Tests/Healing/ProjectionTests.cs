@@ -54,8 +54,9 @@ public sealed class ProjectionTests
     }
 
     /// <summary>
-    /// Reference: the grid of docs/methods/healing.md written out as a sorted cloud of weighted days in plain Python (41 half-lives within 3 log
-    /// SD, 9 floors, 7 starts within 2.4 SE), quantiles as the first whole day by which the share has arrived; values stored.
+    /// Reference: the grid written out as a sorted cloud of weighted days in plain Python (41 half-lives within 3 log SD, 9 floors, 7 starts
+    /// within 2.4 SE), quantiles as the first whole day by which the share has arrived: <c>python3 projection_reference.py</c>, beside this
+    /// file; values stored.
     /// </summary>
     [Fact]
     public void Days_and_shares_are_those_of_the_grid_written_out_elsewhere()

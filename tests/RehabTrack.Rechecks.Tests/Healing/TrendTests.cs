@@ -349,6 +349,64 @@ public sealed class TrendTests
             Assert.Null(trend.MoreExaminationsToSettle);
         }
 
+        // By hand, with one error s at every size: three examinations 60 days apart have the slope (y3 − y1)/2 with the error s/√2, so healing
+        // needs a fall of 1.6447·s. Carried on along its line, the course 0, a, b has the slopes (2b − a)/3 and a/6 + 5b/12 over its next
+        // two windows: for a = −2.2·s and b = −3.2·s these are −1.6·s now, then −1.4·s and −1.70·s.
+        [Fact]
+        public void Two_more_examinations_settle_a_course_whose_early_step_leaves_the_window_at_the_second() =>
+            Assert.Equal(2, Logs(0.12, [0, -2.2 * 0.12, -3.2 * 0.12], 0.1).MoreExaminationsToSettle);
+
+        // By hand: −.35 each time with s = .3 lies within 1.6447·s and above no rate that can be told, however long it goes on. It reaches a
+        // target of e^−1.61 = .2 at −1.75, three examinations on, one of e^−1.90 = .15 at −2.10, four on, and a tenth at −2.45, five on.
+        [Theory]
+        [InlineData(0.2, 3)]
+        [InlineData(0.15, 4)]
+        [InlineData(0.1, null)]
+        public void The_target_settles_it_too_up_to_four_examinations_on(double target, int? more)
+        {
+            Trend trend = Logs(0.3, [0, -0.35, -0.7], target);
+            Says(Verdict.NotYetReadable, VerdictReason.Undecided, trend);
+            Assert.Equal(more, trend.MoreExaminationsToSettle);
+        }
+
+        [Fact]
+        public void A_thickness_without_reference_can_be_settled_by_its_fall_alone()
+        {
+            // s = .05 on the working scale; −.08 a visit: 3 points need 1.6447·s = .0822, 4 points with a window of four less.
+            Trend trend = Analysed(
+                Case(
+                    new[] { 1.0, Math.Exp(-0.08), Math.Exp(-0.16) }.Select(
+                        (size, i) => Exam(60 * i, Row(18) with { Thickness = new Centimetres(size) })
+                    )
+                ),
+                new AnalysisSettings
+                {
+                    Error = new MeasurementErrorSettings { ThicknessCv = 0.05, LengthFloorCm = 1e-6 },
+                    Trend = new TrendSettings { WindowExaminations = 4 },
+                }
+            ).Trend;
+            Says(Verdict.NotYetReadable, VerdictReason.NoReference, trend);
+            Assert.Equal(1, trend.MoreExaminationsToSettle);
+        }
+
+        /// <summary>One level whose area has the logarithms given, each with the standard deviation given.</summary>
+        private static Trend Logs(double deviation, double[] logs, double target) =>
+            Analysed(
+                Case(logs.Select((log, i) => Exam(60 * i, Row(18, 1.5, 0.9 * Math.Exp(log))))) with
+                {
+                    TargetFraction = target,
+                },
+                new AnalysisSettings
+                {
+                    Error = new MeasurementErrorSettings
+                    {
+                        LesionAreaCv = deviation,
+                        AreaFloorCm2 = 1e-6,
+                        SharedGainLog = 0,
+                    },
+                }
+            ).Trend;
+
         [Fact]
         public void Two_examinations_of_one_day_make_no_rate()
         {

@@ -1,4 +1,7 @@
+using MathNet.Numerics;
 using MathNet.Numerics.Distributions;
+using MathNet.Numerics.LinearAlgebra;
+using MathNet.Numerics.LinearRegression;
 using RehabTrack.Rechecks.Healing;
 
 namespace RehabTrack.Rechecks.Tests.Healing;
@@ -59,12 +62,48 @@ public sealed class WeightedLineTests
         Assert.Equal(1.00211681802045, line.Slope, 12);
         Assert.Equal(0.884796396144373, residual, 12);
         Assert.Equal(4.29796848199937e-4, residual * line.SlopeStandardError, 15);
+        // The error of the intercept follows from that of the slope: √(1/Σw + x̄²/Σw(x − x̄)²).
+        double mean = x.Average();
+        double intercept = Math.Sqrt((1.0 / x.Length) + (mean * mean * line.SlopeStandardError * line.SlopeStandardError));
+        Assert.Equal(0.232818234301152, residual * intercept, 12);
+    }
+
+    /// <summary>Some hundred random series, long and short, near and far from x = 0, against the fits of MathNet.Numerics (QR and normal equations).</summary>
+    [Fact]
+    public void Random_series_have_the_lines_of_MathNet()
+    {
+        Random random = new(1886);
+        for (int trial = 0; trial < 300; trial++)
+        {
+            int count = random.Next(2, 13);
+            double start = random.Next(2) == 0 ? 0 : 500 * random.NextDouble();
+            double[] x = [.. Enumerable.Range(0, count).Select(i => start + (60 * i) + (40 * random.NextDouble()))];
+            double[] y = [.. x.Select(day => Math.Log(1 + random.NextDouble()) - (0.003 * day))];
+            double[] same = [.. x.Select(_ => 0.08)];
+            double[] own = [.. x.Select(_ => 0.02 + (0.3 * random.NextDouble()))];
+
+            (double intercept, double slope) = Fit.Line(x, y);
+            WeightedLine equal = WeightedLine.Through(x, y, same);
+            Assert.Equal(intercept, equal.Intercept, 10);
+            Assert.Equal(slope, equal.Slope, 12);
+
+            Matrix<double> design = Matrix<double>.Build.Dense(count, 2, (i, j) => j == 0 ? 1 : x[i]);
+            Matrix<double> weights = Matrix<double>.Build.DenseDiagonal(count, count, i => 1 / (own[i] * own[i]));
+            Vector<double> weighted = WeightedRegression.Weighted(design, Vector<double>.Build.Dense(y), weights);
+            WeightedLine unequal = WeightedLine.Through(x, y, own);
+            Assert.Equal(weighted[0], unequal.Intercept, 9);
+            Assert.Equal(weighted[1], unequal.Slope, 11);
+            // With known errors the covariance of the two is the inverse of the weighted normal matrix.
+            double error = Math.Sqrt(design.TransposeThisAndMultiply(weights * design).Inverse()[1, 1]);
+            Assert.Equal(1, unequal.SlopeStandardError / error, 8);
+        }
     }
 
     [Fact]
     public void Series_S_has_the_slope_and_error_of_R()
     {
-        // Series S: R lm and SciPy linregress.
+        // Series S, our own. R 4.2.2: t <- seq(0, 240, 60); f <- lm(log(c(.90, .72, .61, .47, .40)) ~ t); coef(summary(f)).
+        // SciPy 1.10.1: stats.linregress(np.arange(0, 241, 60), np.log([.90, .72, .61, .47, .40])), slope and stderr.
         WeightedLine line = WeightedLine.Through(Days, LogAreas, [1, 1, 1, 1, 1]);
         Assert.Equal(-0.00341396491623109, line.Slope, 15);
         Assert.Equal(0.000134493055103731, Math.Sqrt(line.ResidualSum / line.DegreesOfFreedom) * line.SlopeStandardError, 15);
@@ -73,7 +112,8 @@ public sealed class WeightedLineTests
     [Fact]
     public void Series_S_has_the_moderated_interval()
     {
-        // Series S with d0 = 6 and sd .08: −22.333 / −18.522 / −14.524 % per 60 d on 9 df (Smyth 2004).
+        // Series S with d0 = 6 and sd .08 (Smyth 2004). R 4.2.2, after these: w <- 1/.08^2; S <- w * sum((t - mean(t))^2);
+        // p <- (6 + w * sum(resid(f)^2))/9; 100 * (exp(60 * (coef(f)[2] + c(-1, 0, 1) * qt(.975, 9) * sqrt(p/S))) - 1).
         WeightedLine line = WeightedLine.Through(Days, LogAreas, [0.08, 0.08, 0.08, 0.08, 0.08]);
         (double lower, double upper) = line.ModeratedInterval(6);
         Assert.Equal(-22.333, Percent(lower), 0.0005);
@@ -116,7 +156,7 @@ public sealed class WeightedLineTests
         Assert.Equal(lower, again);
     }
 
-    // Tables of Student's t at .975.
+    // R 4.2.2: qt(.975, c(1, 2, 3, 6)).
     [Theory]
     [InlineData(1, 12.706204736)]
     [InlineData(2, 4.302652730)]

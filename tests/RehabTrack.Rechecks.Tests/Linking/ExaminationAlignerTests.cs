@@ -5,55 +5,82 @@ using RehabTrack.Rechecks.Quantities;
 
 namespace RehabTrack.Rechecks.Tests.Linking;
 
-/// <summary>The whole model, between two examinations, against every alignment at every shift and every common change, written out.</summary>
+/// <summary>
+/// The whole model against every alignment at every shift and every common change, written out: one examination against tracks of one or
+/// two readings, up to 7 × 7 levels, one path or two that share the shift.
+/// </summary>
 public sealed class ExaminationAlignerTests
 {
     private static readonly LinkingSettings Settings = new();
 
+    /// <summary>How a trial is made.</summary>
+    /// <param name="Seed">Of the random levels and sizes.</param>
+    /// <param name="Others">The number of examinations behind the tracks, 1 or 2.</param>
+    /// <param name="Most">The largest number of levels of an examination on the first path.</param>
+    /// <param name="Branch">Whether a branch is read too.</param>
+    /// <param name="Pin">Whether a pair is pinned.</param>
+    /// <param name="Break">Whether a pair is broken.</param>
+    public sealed record Trial(int Seed, int Others, int Most, bool Branch = false, bool Pin = false, bool Break = false);
+
+    public static TheoryData<Trial> Trials =>
+        [
+            // 7 × 7, the largest: 3432 alignments at 21 shifts and 13 changes.
+            new Trial(77, 1, -7),
+            new Trial(78, 2, -7),
+            .. Enumerable.Range(0, 6).Select(seed => new Trial(seed, 1, 7)),
+            .. Enumerable.Range(10, 6).Select(seed => new Trial(seed, 2, 7)),
+            .. Enumerable.Range(20, 4).Select(seed => new Trial(seed, 1 + (seed % 2), 6, Pin: true)),
+            .. Enumerable.Range(30, 4).Select(seed => new Trial(seed, 1 + (seed % 2), 6, Break: true)),
+            .. Enumerable.Range(40, 4).Select(seed => new Trial(seed, 1 + (seed % 2), 5, Branch: true)),
+            .. Enumerable.Range(50, 3).Select(seed => new Trial(seed, 2, 5, Branch: true, Pin: true, Break: true)),
+        ];
+
     [Theory]
-    [InlineData(false)]
-    [InlineData(true)]
-    public void Probabilities_and_reported_links_are_those_of_all_alignments_written_out(bool pinned)
+    [MemberData(nameof(Trials))]
+    public void Probabilities_and_reported_links_are_those_of_all_alignments_written_out(Trial trial)
     {
-        Random random = new(pinned ? 91 : 90);
-        for (int trial = 0; trial < 8; trial++)
+        Random random = new(trial.Seed);
+        int count = trial.Others + 1;
+        int aligned = random.Next(count);
+        Examination[] examinations = [.. Enumerable.Range(0, count).Select(e => Read(random, e, trial))];
+        LinkConstraint[] words =
+        [
+            .. trial.Pin ? [Word(LinkConstraintKind.Pin, examinations, aligned, random)] : Array.Empty<LinkConstraint>(),
+            .. trial.Break ? [Word(LinkConstraintKind.Break, examinations, aligned, random)] : Array.Empty<LinkConstraint>(),
+        ];
+        CourseState state = CourseReader.Read(examinations, CommonTape.None, words, Settings);
+        PlaceTracks(state, aligned, random);
+        ExaminationAligner aligner = new(Settings, state.PathCount);
+
+        aligner.Align(state, aligned);
+
+        (double[][] expected, double size) = new WrittenOutModel(state, aligned, Settings).Read();
+        Assert.Equal(size, aligner.LigamentSize, 8);
+        for (int path = 0; path < state.PathCount; path++)
         {
-            Examination first = Read(random, "a", random.Next(1, 7));
-            Examination second = Read(random, "b", random.Next(1, 7));
-            LinkConstraint[] words = pinned ? [Pin(first, second, random)] : [];
-            CourseState state = CourseReader.Read([first, second], CommonTape.None, words, Settings);
-            PlaceNode[] a = state.Places[0][0];
-            PlaceNode[] b = state.Places[1][0];
-            foreach (PlaceNode place in a)
+            int places = state.Places[aligned][path].Length;
+            int rows = state.Columns[path].Count;
+            for (int cell = 0; cell < expected[path].Length; cell++)
             {
-                TrackColumn column = new(0, 2);
-                column.Add(place);
-                state.Columns[0].Add(column);
+                Assert.Equal(expected[path][cell], aligner.Probabilities[path][cell], 8);
             }
 
-            PlaceNode? pinnedA = Array.Find(a, place => place.Group >= 0);
-            PlaceNode? pinnedB = Array.Find(b, place => place.Group >= 0);
-            pinnedA?.Column!.Add(pinnedB!);
-            state.Placed[0] = true;
-            ExaminationAligner aligner = new(Settings, 1);
-            aligner.Align(state, 1);
-
-            int[][] alignments =
-            [
-                .. Alignments
-                    .All(a.Length, b.Length)
-                    .Where(partners => pinnedA is null || partners[Array.IndexOf(a, pinnedA)] == Array.IndexOf(b, pinnedB)),
-            ];
-            double[] expected = Expected(a, b, state.Spacing[0], alignments, pinnedA, pinnedB);
-            for (int cell = 0; cell < expected.Length; cell++)
-            {
-                Assert.Equal(expected[cell], aligner.Probabilities[0][cell], 8);
-            }
-
-            double Score(int[] partners) => partners.Select((j, i) => j < 0 ? 0 : expected[(i * b.Length) + j] - Settings.LinkFrom).Sum();
-            int[] reported = [.. a.Select((_, i) => Array.IndexOf(aligner.Links[0], i, 0, b.Length))];
-            Assert.Equal(alignments.Max(Score), Score(reported), 8);
+            double Gain(int i, int j) => expected[path][(i * places) + j] is var p && p > 1 - 1e-12 ? 1e6 : p - Settings.LinkFrom;
+            double Score(int[] partners) => partners.Select((j, i) => j < 0 ? 0 : Gain(i, j)).Sum();
+            int[] reported = [.. Enumerable.Range(0, rows).Select(i => Array.IndexOf(aligner.Links[path], i, 0, places))];
+            Assert.Equal(Alignments.All(rows, places).Max(Score), Score(reported), 6);
         }
+    }
+
+    /// <summary>Grids that end before their limits would leave out shifts and changes that the table names.</summary>
+    [Fact]
+    public void The_grids_reach_the_limits_of_the_table_and_no_further()
+    {
+        ShiftGrid grid = new(Settings);
+        Assert.Equal(Settings.LargestShiftCm, grid.Shifts[^1], 12);
+        Assert.Equal(-Settings.LargestShiftCm, grid.Shifts[0], 12);
+        Assert.Equal(Settings.CommonLesionChangeLimit, grid.Changes[^1], 12);
+        Assert.Equal(-Settings.CommonLesionChangeLimit, grid.Changes[0], 12);
     }
 
     /// <summary>The measure is asked first whether it sees what a fresh aligner takes.</summary>
@@ -62,7 +89,7 @@ public sealed class ExaminationAlignerTests
     {
         Random random = new(92);
         Examination[] examinations = [.. "abcde".Select(name => Read(random, name.ToString(), 6))];
-        LinkConstraint[] words = [Pin(examinations[0], examinations[1], random)];
+        LinkConstraint[] words = [Word(LinkConstraintKind.Pin, examinations[..2], 1, random)];
         CourseState state = CourseReader.Read(examinations, CommonTape.None, words, Settings);
         using CourseLinker linker = new(state, Settings);
         linker.Run();
@@ -84,97 +111,68 @@ public sealed class ExaminationAlignerTests
         }
     }
 
-    private static double[] Expected(
-        PlaceNode[] a,
-        PlaceNode[] b,
-        double spacing,
-        int[][] alignments,
-        PlaceNode? pinnedA,
-        PlaceNode? pinnedB
-    )
+    /// <summary>Puts every place but those of the aligned examination on a track; of two examinations the n-th levels share one.</summary>
+    private static void PlaceTracks(CourseState state, int aligned, Random random)
     {
-        double[] expected = new double[a.Length * b.Length];
-        double total = 0;
-        bool lesion = a.Any(place => place.Lesion > 0) && b.Any(place => place.Lesion > 0);
-        for (int s = -10; s <= 10; s++)
+        for (int e = 0; e < state.Examinations.Count; e++)
         {
-            double shift = 0.2 * s;
-            for (int c = lesion ? -6 : 0; c <= (lesion ? 6 : 0); c++)
+            if (e == aligned)
             {
-                double change = 0.2 * c;
-                double prior = Math.Exp((-0.5 * shift * shift / (2 * 0.36)) - (0.5 * Math.Pow(change / 0.8, 2)));
-                double[] odds = new double[a.Length * b.Length];
-                for (int i = 0; i < a.Length; i++)
-                {
-                    for (int j = 0; j < b.Length; j++)
-                    {
-                        bool pinned = a[i] == pinnedA && b[j] == pinnedB;
-                        odds[(i * b.Length) + j] = Odds(a[i], b[j], shift, change, spacing, pinned);
-                    }
-                }
+                continue;
+            }
 
-                foreach (int[] partners in alignments)
+            state.Placed[e] = true;
+            state.Shift[e] = random.NextDouble() - 0.5;
+            state.LigamentSize[e] = 0.1 * (random.NextDouble() - 0.5);
+            for (int path = 0; path < state.PathCount; path++)
+            {
+                state.LesionSize[path][e] = random.NextDouble() - 0.5;
+                PlaceNode[] places = state.Places[e][path];
+                for (int i = 0; i < places.Length; i++)
                 {
-                    double weight = prior;
-                    for (int i = 0; i < a.Length; i++)
+                    if (i == state.Columns[path].Count)
                     {
-                        weight *= partners[i] < 0 ? 1 : odds[(i * b.Length) + partners[i]];
+                        state.Columns[path].Add(new TrackColumn(path, state.Examinations.Count));
                     }
 
-                    total += weight;
-                    for (int i = 0; i < a.Length; i++)
-                    {
-                        if (partners[i] >= 0)
-                        {
-                            expected[(i * b.Length) + partners[i]] += weight;
-                        }
-                    }
+                    state.Columns[path][i].Add(places[i]);
                 }
             }
         }
 
-        return [.. expected.Select(weight => weight / total)];
+        foreach (PlaceNode place in state.Places[aligned].SelectMany(places => places).Where(place => place.Group >= 0))
+        {
+            TrackColumn pinned = state.Columns[place.Path].Find(column => AnyOf(column, place.Group))!;
+            pinned.Add(place);
+        }
     }
 
-    /// <summary>The equations of docs/methods/linking.md for one reading on either side, written a second time.</summary>
-    private static double Odds(PlaceNode a, PlaceNode b, double shift, double change, double spacing, bool pinned)
+    private static bool AnyOf(TrackColumn column, int group)
     {
-        double missed = Settings.MissedShare;
-        double lasting = 1 - missed;
-        double again = ((lasting * lasting) + (Settings.AddedShare * Settings.AddedAgainShare)) / (lasting + Settings.AddedShare);
-        double newcomers = (Settings.AddedShare + (lasting * missed)) / spacing;
-        double variance = 2 * 0.49;
-        double position = Math.Exp(-0.5 * Math.Pow(b.Level - a.Level - shift, 2) / variance);
-        double lesion =
-            double.IsNaN(a.Lesion) || double.IsNaN(b.Lesion) ? 0
-            : a.Lesion == 0 && b.Lesion == 0 ? Settings.NoLesionAgreement
-            : Agreement(
-                Math.Asinh(b.Lesion) - Math.Asinh(a.Lesion * Math.Exp(change)),
-                Settings.LogLesionAreaStandardDeviation,
-                Settings.LogLesionAreaBackground,
-                Settings.LesionPenaltyCap
-            );
-        double thickness =
-            double.IsNaN(a.LogThickness) || double.IsNaN(b.LogThickness)
-                ? 0
-                : Agreement(
-                    b.LogThickness - a.LogThickness,
-                    Settings.LogThicknessStandardDeviation,
-                    Settings.LogThicknessBackground,
-                    Settings.LigamentPenaltyCap
-                );
-        return pinned
-            ? (position + 1e-3) * Math.Exp(lesion)
-            : again / (1 - again) / newcomers * position / Math.Sqrt(2 * Math.PI * variance) * Math.Exp(lesion + thickness);
+        foreach (PlaceNode? member in column.Members)
+        {
+            if (member?.Group == group)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
-    private static double Agreement(double difference, double deviation, double background, double cap) =>
-        Math.Max(
-            -cap,
-            Math.Log(background / deviation) - (0.5 * Math.Pow(difference / deviation, 2)) + (0.5 * Math.Pow(difference / background, 2))
-        );
+    private static Examination Read(Random random, int index, Trial trial)
+    {
+        int levels = trial.Most < 0 ? -trial.Most : random.Next(1, trial.Most + 1);
+        Examination whole = Read(random, $"e{index}", levels, Part.Body) with { Date = new DateOnly(2024, 1, 1 + index) };
+        return trial.Branch
+            ? whole with
+            {
+                Readings = [.. whole.Readings, .. Read(random, $"b{index}", random.Next(1, 5), Part.MedialBranch).Readings],
+            }
+            : whole;
+    }
 
-    private static Examination Read(Random random, string id, int count) =>
+    private static Examination Read(Random random, string id, int count, Part part = Part.Body) =>
         new()
         {
             Id = id,
@@ -186,8 +184,15 @@ public sealed class ExaminationAlignerTests
                     .Select(i => new Reading
                     {
                         Id = $"{id}{i}",
-                        Part = Part.Body,
+                        Part = part,
                         Level = new Centimetres(10 + (1.7 * i) + random.NextDouble()),
+                        // Some differ by so much that their penalty is capped.
+                        LigamentArea = random.Next(4) switch
+                        {
+                            0 => null,
+                            1 => new SquareCentimetres(0.8 + random.NextDouble()),
+                            _ => new SquareCentimetres(1.15 + (0.2 * random.NextDouble())),
+                        },
                         LesionArea = random.Next(4) switch
                         {
                             0 => LesionArea.None,
@@ -199,10 +204,16 @@ public sealed class ExaminationAlignerTests
             ],
         };
 
-    private static LinkConstraint Pin(Examination first, Examination second, Random random) =>
-        new(
-            LinkConstraintKind.Pin,
-            new PlaceKey(first.Id, LinkPath.Axial, first.Readings[random.Next(first.Readings.Count)].Level),
-            new PlaceKey(second.Id, LinkPath.Axial, second.Readings[random.Next(second.Readings.Count)].Level)
-        );
+    private static LinkConstraint Word(LinkConstraintKind kind, Examination[] examinations, int aligned, Random random)
+    {
+        Examination other = examinations[aligned == 0 ? 1 : 0];
+        Examination own = examinations[aligned];
+        return new LinkConstraint(kind, KeyOf(other), KeyOf(own));
+
+        PlaceKey KeyOf(Examination examination)
+        {
+            Reading[] body = [.. examination.Readings.Where(reading => reading.Part == Part.Body)];
+            return new PlaceKey(examination.Id, LinkPath.Axial, body[random.Next(body.Length)].Level);
+        }
+    }
 }

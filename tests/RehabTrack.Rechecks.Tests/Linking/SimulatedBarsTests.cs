@@ -78,6 +78,38 @@ public sealed class SimulatedBarsTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void A_four_times_finer_grid_hardly_moves_a_probability()
+    {
+        LinkingSettings usual = new();
+        LinkingSettings finer = usual with
+        {
+            ShiftSumStepCm = usual.ShiftSumStepCm / 4,
+            CommonLesionChangeStep = usual.CommonLesionChangeStep / 4,
+        };
+        List<double> moved = [];
+        for (int seed = 0; seed < 60; seed++)
+        {
+            // Two examinations: one alignment, whose probabilities are what the grids sum.
+            SimulatedLigament ligament = SimulatedLigament.Of(seed, new SimulatedRegime(2, 0.05, 0.05) { Examinations = 2 });
+            Dictionary<string, double> coarse = ProbabilitiesOf(ligament, usual);
+            Dictionary<string, double> fine = ProbabilitiesOf(ligament, finer);
+            Assert.Equal(coarse.Keys.Order(StringComparer.Ordinal), fine.Keys.Order(StringComparer.Ordinal));
+            moved.AddRange(coarse.Select(pair => Math.Abs(pair.Value - fine[pair.Key])));
+        }
+
+        output.WriteLine($"a four times finer grid: {moved.Average():F5} on average, {moved.Max():F4} at most, {moved.Count} links");
+        Assert.True(moved.Average() < 0.0005, $"{moved.Average():F5} on average");
+        Assert.True(moved.Max() < 0.03, $"{moved.Max():F4} at most");
+
+        static Dictionary<string, double> ProbabilitiesOf(SimulatedLigament ligament, LinkingSettings settings) =>
+            LevelLinker
+                .Link(ligament.Examinations, [], settings)
+                .Tracks.SelectMany(track => track.Steps)
+                .Where(step => step.LinkProbability is not null)
+                .ToDictionary(step => step.Place.Readings[0].Id, step => step.LinkProbability!.Value, StringComparer.Ordinal);
+    }
+
+    [Fact]
     public void The_shift_of_each_examination_lies_within_its_error()
     {
         SimulatedRegime regime = new(2, 0.05, 0.05);

@@ -5,7 +5,10 @@ namespace RehabTrack.Rechecks.Tests.Repeats;
 
 public sealed class RepeatStudyTests
 {
-    /// <summary>Bland and Altman 1986, Lancet i:307, table 1: peak flow of 17 subjects by two meters, twice each; figures computed from the table with R.</summary>
+    /// <summary>
+    /// Bland and Altman 1986, Lancet i:307, table 1: peak flow of 17 subjects by two meters, twice each. R 4.2.2 with the columns below as a, b
+    /// and s: d &lt;- a - s; c(mean(d), sd(d), mean(d) + c(-1.96, 1.96) * sd(d)); w &lt;- sqrt(sum((a - b)^2)/34); c(w, 1.96 * sqrt(2) * w).
+    /// </summary>
     public sealed class Peak_flow
     {
         private static readonly double[] LargeFirst = [494, 395, 516, 434, 476, 557, 413, 442, 650, 433, 417, 656, 267, 478, 178, 423, 427];
@@ -80,9 +83,9 @@ public sealed class RepeatStudyTests
         Assert.Equal(Math.Sqrt(4.0 / 3), error.WithinStandardDeviation, 12);
         Assert.Equal(Math.Sqrt(0.58 / 3), error.Cv!.Value, 12);
         Assert.Equal((2, 5, 3), (error.Subjects, error.Values, error.DegreesOfFreedom));
-        // R: sqrt(3/qchisq(c(.975,.025),3)) = 0.566490 3.728790 (from memory of the table: 9.348404, 0.2157953).
-        Assert.Equal(error.WithinStandardDeviation * Math.Sqrt(3 / 9.348404), error.Lower95, 6);
-        Assert.Equal(error.WithinStandardDeviation * Math.Sqrt(3 / 0.2157953), error.Upper95, 5);
+        // R 4.2.2: qchisq(c(.975, .025), 3), so factors of 0.566489547 and 3.728547276.
+        Assert.Equal(error.WithinStandardDeviation * 0.566489547, error.Lower95, 8);
+        Assert.Equal(error.WithinStandardDeviation * 3.728547276, error.Upper95, 8);
     }
 
     [Fact]

@@ -243,6 +243,60 @@ public sealed class SuggestionTests
             Assert.All(hits, hit => Assert.True(hit.Finding!.MayBeMeasurementError));
         }
 
+        // Adams & Stashak's Lameness in Horses, 7th ed., p. 618: pain that comes back with the work.
+        [Fact]
+        public void Pain_back_with_work_alone_steps_back()
+        {
+            Suggestion suggestion = Suggested(BothFall(), signs: AllWell with { PainBackWithWork = true });
+
+            Assert.Equal((SuggestedMove.StepBack, FindingSeverity.Amber), (suggestion.Move, suggestion.Severity));
+            Assert.Equal([RuleCode.PainBackWithWork], Codes(suggestion));
+        }
+
+        // Common practice, no source: which level a reading belongs to must be settled before more work rests on it.
+        [Theory]
+        [InlineData(14, true)]
+        [InlineData(30, false)]
+        public void An_uncertain_link_alone_holds_where_the_lesion_is(double level, bool holds)
+        {
+            CaseCourse course = BothFall();
+            CaseAnalysis analysis = Analysed(
+                course,
+                uncertain: place => place.ExaminationId == course.Examinations[2].Id && place.Level.Position.Value == level ? 0.6 : null
+            );
+
+            Suggestion suggestion = CaseAnalyser.Suggest(course, analysis, AskedStep.More, AllWell);
+
+            Assert.Equal(holds ? SuggestedMove.Hold : SuggestedMove.Advance, suggestion.Move);
+            Assert.Equal(holds, Codes(suggestion).Contains(RuleCode.LesionLinkUncertain));
+        }
+
+        // SAEVA Congress 2018, p. 197: new tears sit beside the repair. A level read for the first time there shows no lesion that was not known:
+        // an amber finding asks to look, and no rule speaks.
+        [Fact]
+        public void A_level_read_for_the_first_time_beside_the_known_lesion_is_a_finding_and_no_setback()
+        {
+            CaseCourse course = BothFall();
+            CaseCourse more = course with
+            {
+                Examinations =
+                [
+                    .. course.Examinations.Take(2),
+                    course.Examinations[2] with
+                    {
+                        Readings = [.. course.Examinations[2].Readings, Row(20, 1, 0.1) with { Id = "between" }],
+                    },
+                ],
+            };
+
+            Assert.Equal(
+                FindingSeverity.Amber,
+                Analysed(more).Findings.Single(finding => finding.Kind == FindingKind.NewLesionLevel).Severity
+            );
+            Assert.DoesNotContain(RuleCode.NewOrNewlyAbnormalLevel, Codes(Suggested(more)));
+            Assert.Equal(Suggested(course).Move, Suggested(more).Move);
+        }
+
         [Fact]
         public void A_newly_abnormal_level_steps_back_although_the_total_falls()
         {

@@ -26,11 +26,14 @@ public static class LesionStories
     }
 
     /// <summary>Heals until the second examination, then grows by 22 % in 60 days.</summary>
-    public static CaseCourse Worsening(SimulatedLesion lesion)
+    public static CaseCourse Worsening(SimulatedLesion lesion) => Growing(lesion, 1.22);
+
+    /// <summary>Heals until the second examination, then is multiplied by <paramref name="factor"/> in 60 days.</summary>
+    public static CaseCourse Growing(SimulatedLesion lesion, double factor)
     {
         ArgumentNullException.ThrowIfNull(lesion);
         double halfLife = lesion.HalfLife(LongestHalfLife);
-        return lesion.Course(Looks, day => Math.Pow(2, -Math.Min(day, 60) / halfLife) * Math.Pow(1.22, Math.Max(0, day - 60) / 60));
+        return lesion.Course(Looks, day => Math.Pow(2, -Math.Min(day, 60) / halfLife) * Math.Pow(factor, Math.Max(0, day - 60) / 60));
     }
 
     /// <summary>Never changes.</summary>

@@ -81,6 +81,18 @@ public sealed class SimulatedLesion
     public static LinkedCourse TrueLinks(CaseCourse course) =>
         Cases.TrueLinks.Of(course, place => PlaceOf(place.Readings[0]), place => new Centimetres(FirstLevelCm + (SpacingCm * place)));
 
+    /// <summary>The links as they truly are, but for one examination, each of whose levels is taken for the next one below.</summary>
+    public static LinkedCourse LinksOneOff(CaseCourse course, int look)
+    {
+        ArgumentNullException.ThrowIfNull(course);
+        string off = course.Examinations[look].Id;
+        return Cases.TrueLinks.Of(
+            course,
+            place => PlaceOf(place.Readings[0]) + (string.Equals(place.Key.ExaminationId, off, StringComparison.Ordinal) ? 1 : 0),
+            place => new Centimetres(FirstLevelCm + (SpacingCm * place))
+        );
+    }
+
     private Examination Examination(int look, double[] lesion, double[] ligament, double scale)
     {
         string id = string.Create(CultureInfo.InvariantCulture, $"look-{look}");

@@ -47,10 +47,13 @@ public static class LinkingStudy
     }
 
     /// <summary>Links so many ligaments of one regime.</summary>
-    public static LinkScore Score(SimulatedRegime regime, int cases)
+    /// <param name="regime">How the ligaments are read.</param>
+    /// <param name="cases">How many.</param>
+    /// <param name="settings">The parameters of the linker; null for those of the table.</param>
+    public static LinkScore Score(SimulatedRegime regime, int cases, LinkingSettings? settings = null)
     {
         LinkScore score = new();
-        LinkingSettings settings = new();
+        settings ??= new LinkingSettings();
         for (int number = 0; number < cases; number++)
         {
             SimulatedLigament ligament = SimulatedLigament.Of(FirstSeed + number, regime);

@@ -79,27 +79,45 @@ public static class VerdictStudy
         yield return Row("no change: no progress said", null, flat, looks => looks.Any(Says(Verdict.Stalled)));
     }
 
-    private static Func<Trend, bool> Says(params Verdict[] verdicts) => trend => verdicts.Contains(trend.Verdict);
+    internal static Func<Trend, bool> Says(params Verdict[] verdicts) => trend => verdicts.Contains(trend.Verdict);
 
     /// <summary>The trend as it was said at every look of every case.</summary>
-    private static Trend[][] Looks(int story, int cases, ReadingHabit habit, bool isLinked, Func<SimulatedLesion, CaseCourse> tell)
+    private static Trend[][] Looks(int story, int cases, ReadingHabit habit, bool isLinked, Func<SimulatedLesion, CaseCourse> tell) =>
+        Looks(story, cases, habit, tell, isLinked ? null : SimulatedLesion.TrueLinks, new AnalysisSettings());
+
+    /// <summary>The trend as it was said at every look of every case.</summary>
+    /// <param name="story">One number makes one set of cases.</param>
+    /// <param name="cases">How many.</param>
+    /// <param name="habit">How the levels are read.</param>
+    /// <param name="tell">What truly happens.</param>
+    /// <param name="links">The links of the whole course; null lets the linker find them at each look.</param>
+    /// <param name="settings">The thresholds.</param>
+    /// <param name="only">The only look to be read; null for all.</param>
+    internal static Trend[][] Looks(
+        int story,
+        int cases,
+        ReadingHabit habit,
+        Func<SimulatedLesion, CaseCourse> tell,
+        Func<CaseCourse, LinkedCourse>? links,
+        AnalysisSettings settings,
+        int? only = null
+    )
     {
         Trend[][] all = new Trend[cases][];
-        AnalysisSettings settings = new();
         Parallel.For(
             0,
             cases,
             number =>
             {
                 CaseCourse course = tell(new SimulatedLesion(Seed(story, number), habit));
-                LinkedCourse truth = SimulatedLesion.TrueLinks(course);
+                LinkedCourse? given = links?.Invoke(course);
                 all[number] =
                 [
-                    .. course.Examinations.Select(examination =>
+                    .. (only is { } look ? [course.Examinations[look]] : course.Examinations).Select(examination =>
                         (
-                            isLinked
+                            given is null
                                 ? CaseAnalyser.Analyse(course, [], settings, examination.Date)
-                                : CaseAnalyser.AnalyseLinked(course, truth, settings, examination.Date)
+                                : CaseAnalyser.AnalyseLinked(course, given, settings, examination.Date)
                         ).Trend
                     ),
                 ];
