@@ -9,6 +9,7 @@ using RehabTrack.Rechecks.Linking;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Repeats;
 using RehabTrack.Rechecks.Schedule;
+using RehabTrack.Rechecks.Suggestions;
 
 namespace RehabTrack.Wording;
 
@@ -75,6 +76,9 @@ public static class Names
 
     public static string Of(PermitHoldKind kind, CultureInfo? culture = null) => Text(nameof(PermitHoldKind), kind, culture);
 
+    public static string Of(RuleAnswer answer, CultureInfo? culture = null) => Text(nameof(RuleAnswer), answer, culture);
+
+    /// <inheritdoc cref="Of(Limb, CultureInfo?)" />
     public static string Of(SignGrade grade, CultureInfo? culture = null) => Text(nameof(SignGrade), grade, culture);
 
     public static string Of(AdherenceStanding standing, CultureInfo? culture = null) => Text(nameof(AdherenceStanding), standing, culture);

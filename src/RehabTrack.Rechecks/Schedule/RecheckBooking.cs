@@ -14,4 +14,10 @@ public sealed record RecheckBooking(DateOnly Date, DateOnly? After)
         ArgumentNullException.ThrowIfNull(settings);
         return examined is { } day && !(day <= After) && Date.DayNumber - day.DayNumber <= settings.EarlyDays;
     }
+
+    /// <summary>Whether somebody examined on the booked day or the few days before it that still count; an examination after it came late.</summary>
+    /// <param name="examined">The days of the examinations of the case.</param>
+    /// <param name="settings">How many days before the booked day still count.</param>
+    public bool WasKept(IEnumerable<DateOnly> examined, ScheduleSettings settings) =>
+        examined.Any(day => day <= Date && IsServedBy(day, settings));
 }

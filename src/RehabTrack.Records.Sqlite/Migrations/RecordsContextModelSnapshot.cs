@@ -612,6 +612,9 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.Property<DateTime?>("ArchivedAt")
                         .HasColumnType("TEXT");
 
+                    b.Property<Guid?>("CorrectsId")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Disagreement")
                         .HasColumnType("TEXT");
 

@@ -17,6 +17,9 @@ public sealed record CareView
     /// <summary>Who entered it.</summary>
     public required string EnteredBy { get; init; }
 
+    /// <summary>When (UTC).</summary>
+    public required DateTime EnteredAt { get; init; }
+
     /// <summary>Who corrected it last; null when nobody did.</summary>
     public required string? CorrectedBy { get; init; }
 

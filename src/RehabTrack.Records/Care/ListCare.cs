@@ -39,6 +39,7 @@ public sealed class ListCare(RecordsAccess access) : UseCase<Guid, IReadOnlyList
                 Version = care.Version,
                 Entry = CareRows.Read(care),
                 EnteredBy = PersonNames.Name(names, care.EnteredById) ?? "",
+                EnteredAt = care.EnteredAt,
                 CorrectedBy = PersonNames.Name(names, care.CorrectedById),
                 CorrectedAt = care.CorrectedAt,
                 StandDownBy = PersonNames.Name(names, care.StandDownById),

@@ -1,17 +1,20 @@
 namespace RehabTrack.Records.Cases;
 
-/// <summary>Why a horse left the practice's care before its rehabilitation was over.</summary>
+/// <summary>How a case ended.</summary>
 public enum CaseEnd
 {
-    /// <summary>Another practice goes on with it.</summary>
+    /// <summary>The horse left: another practice goes on with it.</summary>
     Transferred,
 
-    /// <summary>Sold.</summary>
+    /// <summary>The horse left: sold.</summary>
     Sold,
 
-    /// <summary>Retired from work.</summary>
+    /// <summary>The horse left: retired from work.</summary>
     Retired,
 
     /// <summary>Died, or was put down.</summary>
     Died,
+
+    /// <summary>The injury is resolved and needs no recheck any more. It ends this case alone.</summary>
+    Resolved,
 }

@@ -38,6 +38,9 @@ public sealed record CaseView
     /// <summary>Whether it is open.</summary>
     public required bool IsOpen { get; init; }
 
+    /// <summary>How it was closed by a vet; null while it is open.</summary>
+    public required CaseClosing? Closing { get; init; }
+
     /// <summary>What the analysis reads: signed, outside and history examinations, no drafts. Ids are <see cref="Guid"/>s as "D" text.</summary>
     public required CaseCourse Course { get; init; }
 

@@ -8,8 +8,9 @@ using RehabTrack.Records.Room;
 namespace RehabTrack.Records.Cases;
 
 /// <summary>
-/// Closes the open cases of a horse that left, signed by a vet with the outcome: what ends is the care of the horse, not of one limb. Its
-/// booked rechecks are cancelled, so that calendars learn of it, and nothing reminds of it any more.
+/// Closes a case that is resolved, or all open cases of a horse that left, signed by a vet with the outcome. What was booked for a closed
+/// case is cancelled, so that calendars learn of it, and nothing reminds of it any more. The plan and the horse's other cases stay; after
+/// the last case no work is signed.
 /// </summary>
 public sealed class CloseCase(RecordsAccess access) : Command<CloseCaseInput, ClosedCases>(access)
 {
@@ -39,7 +40,12 @@ public sealed class CloseCase(RecordsAccess access) : Command<CloseCaseInput, Cl
         }
 
         List<CaseRecord> open = await records
-            .Cases.Where(injury => injury.HorseId == told.HorseId && injury.ArchivedAt == null && injury.ClosedAt == null)
+            .Cases.Where(injury =>
+                injury.HorseId == told.HorseId
+                && injury.ArchivedAt == null
+                && injury.ClosedAt == null
+                && (input.End != CaseEnd.Resolved || injury.Id == told.Id)
+            )
             .ToListAsync(cancellation);
         Guid[] ids = [.. open.Select(injury => injury.Id)];
         Checks checks = new();

@@ -2,7 +2,7 @@ using RehabTrack.Records.Room;
 
 namespace RehabTrack.Records.Cases;
 
-/// <summary>A horse that left: the case it is told at, and how.</summary>
+/// <summary>A case that is resolved, or a horse that left: the case it is told at, and how.</summary>
 public sealed record CloseCaseInput : ICommand
 {
     /// <inheritdoc />
@@ -14,10 +14,10 @@ public sealed record CloseCaseInput : ICommand
     /// <summary>The version of that case that was read.</summary>
     public required Guid Version { get; init; }
 
-    /// <summary>Why the horse left.</summary>
+    /// <summary>How it ended.</summary>
     public required CaseEnd End { get; init; }
 
-    /// <summary>The day it left.</summary>
+    /// <summary>The day it ended.</summary>
     public required DateOnly On { get; init; }
 
     /// <summary>The outcome, in the vet's words.</summary>

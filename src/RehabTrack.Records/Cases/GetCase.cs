@@ -52,6 +52,7 @@ public sealed class GetCase(RecordsAccess access) : UseCase<Guid, CaseView>(acce
             records,
             [
                 injury.ResponsibleVetId,
+                injury.ClosedById,
                 .. examinations.SelectMany(examination => new[] { examination.SignedById, examination.EnteredById }),
                 .. words.SelectMany(word => new[] { word.SaidById, word.WithdrawnById }),
             ],
@@ -71,6 +72,9 @@ public sealed class GetCase(RecordsAccess access) : UseCase<Guid, CaseView>(acce
             ResponsibleVetId = injury.ResponsibleVetId,
             ResponsibleVet = PersonNames.Name(names, injury.ResponsibleVetId),
             IsOpen = injury.ClosedAt is null,
+            Closing = injury is { End: { } end, EndedOn: { } on, Outcome: { } outcome }
+                ? new CaseClosing(end, on, outcome, PersonNames.Name(names, injury.ClosedById) ?? "")
+                : null,
             Course = CaseRows.ToCourse(
                 injury,
                 [.. all.Where(examination => examination.State != ExaminationState.Draft)],

@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Analysis;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Suggestions;
 
@@ -32,4 +33,12 @@ public sealed record CaseGround
 
     /// <summary>The hash of all that was read of them, with links and settings.</summary>
     public required string InputHash { get; init; }
+
+    /// <summary>
+    /// The figures with the words on links and the settings they rest on; null in decisions of before they were kept.
+    /// </summary>
+    public SeenFigures? Figures { get; init; }
+
+    /// <summary>The rules that spoke with the figures they spoke of, by precedence; empty in decisions of before they were kept.</summary>
+    public IReadOnlyList<RuleHit> Hits { get; init; } = [];
 }

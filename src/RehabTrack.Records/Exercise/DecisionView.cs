@@ -18,6 +18,9 @@ public sealed record DecisionView
     /// <summary>Why the vet decided otherwise than suggested; null when as suggested.</summary>
     public required string? Disagreement { get; init; }
 
+    /// <summary>The decision that this one corrects; null when it corrects none.</summary>
+    public required Guid? CorrectsId { get; init; }
+
     /// <summary>What owner and trainer read; null until released.</summary>
     public required Release? Release { get; init; }
 

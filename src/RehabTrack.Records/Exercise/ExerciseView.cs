@@ -35,6 +35,9 @@ public sealed record ExerciseView
     /// <summary>The concerns, latest first.</summary>
     public required IReadOnlyList<ConcernView> Concerns { get; init; }
 
+    /// <summary>The booked days of its open cases that passed without an examination, oldest first.</summary>
+    public required IReadOnlyList<MissedRecheck> Missed { get; init; }
+
     /// <summary>The number of the last line: send it with a signature, so that nothing is signed over what was not seen.</summary>
     public int LastNumber => Lines.Count == 0 ? 0 : Lines[^1].Number;
 

@@ -2,6 +2,9 @@ using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Permits;
+using RehabTrack.Rechecks.Schedule;
+using RehabTrack.Records.Bookings;
+using RehabTrack.Records.Cases;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Practices;
@@ -83,11 +86,13 @@ public sealed class GetExercise(RecordsAccess access) : UseCase<Guid, ExerciseVi
                         Line = byId[decision.EntryId],
                         Ground = JsonSerializer.Deserialize<DecisionGround>(decision.GroundJson, RecordJson.Options)!,
                         Disagreement = decision.Disagreement,
+                        CorrectsId = decision.CorrectsId,
                         Release = decision.ReleaseJson is { } json ? ReleaseRows.Read(json) : null,
                         ReleasedAt = decision.ReleasedAt,
                     })
                     .OrderByDescending(decision => decision.Line.Number),
             ],
+            Missed = await MissedAsync(session, input, cancellation),
             Concerns =
             [
                 .. concerns.Select(concern => new ConcernView
@@ -103,6 +108,44 @@ public sealed class GetExercise(RecordsAccess access) : UseCase<Guid, ExerciseVi
                 }),
             ],
         };
+    }
+
+    private static async Task<IReadOnlyList<MissedRecheck>> MissedAsync(
+        RecordsSession session,
+        Guid horseId,
+        CancellationToken cancellation
+    )
+    {
+        RecordsContext records = session.Records;
+        Guid[] cases = await ExerciseRows
+            .OpenCases(records)
+            .Where(injury => injury.HorseId == horseId)
+            .Select(injury => injury.Id)
+            .ToArrayAsync(cancellation);
+        List<BookingRecord> passed = await BookingRows
+            .Standing(records)
+            .AsNoTracking()
+            .Where(booking => cases.Contains(booking.CaseId) && booking.Date < session.Today)
+            .OrderBy(booking => booking.Date)
+            .ToListAsync(cancellation);
+        if (passed.Count == 0)
+        {
+            return [];
+        }
+
+        ILookup<Guid, DateOnly> examined = (
+            await records
+                .Examinations.Where(examination => cases.Contains(examination.CaseId) && examination.ArchivedAt == null)
+                .Select(examination => new { examination.CaseId, examination.Date })
+                .ToListAsync(cancellation)
+        ).ToLookup(examination => examination.CaseId, examination => examination.Date);
+        ScheduleSettings settings = DueDates.Settings(session.Practice);
+        return
+        [
+            .. passed
+                .Where(booking => !BookingRows.Of(booking).WasKept(examined[booking.CaseId], settings))
+                .Select(booking => new MissedRecheck(booking.CaseId, booking.Date)),
+        ];
     }
 
     // What was written on that day brought it, the last of it at the latest; a drop that nobody wrote came with the day.

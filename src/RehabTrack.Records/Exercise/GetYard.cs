@@ -41,7 +41,7 @@ public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyLi
                     injury.HorseId == horse.Id
                     && injury.ArchivedAt == null
                     && injury.ClosedAt >= closedSince
-                    && (injury.End == null || injury.End == CaseEnd.Retired)
+                    && (injury.End == null || injury.End == CaseEnd.Retired || injury.End == CaseEnd.Resolved)
                 )
             )
             .OrderBy(horse => horse.FoldedName)

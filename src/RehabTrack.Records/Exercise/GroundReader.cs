@@ -31,6 +31,7 @@ internal static class GroundReader
         {
             CaseAnalysis analysis = CaseAnalyser.Analyse(course, words, settings, session.Today);
             Suggestion suggestion = CaseAnalyser.Suggest(course, analysis, asked, visit.ForRules);
+            SeenFigures figures = SeenFigures.Of(course, words, analysis);
             cases.Add(
                 new CaseGround
                 {
@@ -38,7 +39,7 @@ internal static class GroundReader
                     EngineVersion = analysis.EngineVersion,
                     AsOf = session.Today,
                     Verdict = analysis.Trend.Verdict,
-                    RatePercentPer60Days = analysis.Trend.Window?.RatePercent is { } rate && double.IsFinite(rate) ? rate : null,
+                    RatePercentPer60Days = figures.RatePercentPer60Days,
                     Suggested = suggestion.Move,
                     Rules = [.. suggestion.Hits.Select(hit => hit.Rule.Code)],
                     Examinations =
@@ -47,7 +48,9 @@ internal static class GroundReader
                             .Examinations.Where(examination => examination.Date <= session.Today)
                             .Select(examination => Guid.Parse(examination.Id)),
                     ],
-                    InputHash = InputHash.Of(course, words, settings, session.Today),
+                    InputHash = figures.InputHash,
+                    Figures = figures,
+                    Hits = [.. suggestion.Hits.Select(Finite)],
                 }
             );
         }
@@ -59,6 +62,24 @@ internal static class GroundReader
             Suggested = cases.Count == 0 ? null : cases.Max(ground => ground.Suggested),
             Cases = cases,
         };
+    }
+
+    // A figure that cannot be told cannot be kept either.
+    private static RuleHit Finite(RuleHit hit)
+    {
+        static double? Known(double? figure) => figure is { } number && double.IsFinite(number) ? number : null;
+
+        return hit.Finding is not { } finding
+            ? hit
+            : hit with
+            {
+                Finding = finding with
+                {
+                    ChangePercent = Known(finding.ChangePercent),
+                    DetectablePercent = Known(finding.DetectablePercent),
+                    Probability = Known(finding.Probability),
+                },
+            };
     }
 
     /// <summary>The sizes of the injuries of a horse's open cases as they are known now; cases without a size are left out.</summary>

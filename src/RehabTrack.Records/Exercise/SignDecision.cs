@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Quantities;
@@ -60,6 +61,14 @@ public sealed class SignDecision(RecordsAccess access) : Command<SignDecisionInp
             checks.Add(new Problem("disagreement", "disagreement-missing", ground.Suggested.ToString()!));
         }
 
+        if (
+            input.CorrectsId is { } corrected
+            && !await records.Decisions.AnyAsync(decision => decision.Id == corrected && decision.HorseId == input.HorseId, cancellation)
+        )
+        {
+            checks.Add(RecordProblems.NotFound("corrects"));
+        }
+
         if (checks.Any)
         {
             return checks.Problems;
@@ -83,6 +92,7 @@ public sealed class SignDecision(RecordsAccess access) : Command<SignDecisionInp
             EntryId = line.Id,
             GroundJson = JsonSerializer.Serialize(ground, RecordJson.Options),
             Disagreement = disagreement,
+            CorrectsId = input.CorrectsId,
         };
         records.Decisions.Add(kept);
         await records.SaveChangesAsync(cancellation);

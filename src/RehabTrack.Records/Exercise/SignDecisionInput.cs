@@ -27,4 +27,7 @@ public sealed record SignDecisionInput : ICommand
 
     /// <summary>Why it differs from what the rules suggest; needed when it does.</summary>
     public string? Disagreement { get; init; }
+
+    /// <summary>The earlier decision of the same horse that this one corrects; null when it corrects none.</summary>
+    public Guid? CorrectsId { get; init; }
 }

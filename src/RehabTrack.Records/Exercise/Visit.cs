@@ -15,6 +15,12 @@ public sealed record Visit
     /// <summary>How it was looked for: straight or circle, hard or soft, in hand or ridden.</summary>
     public string? LamenessContext { get; init; }
 
+    /// <summary>How long a flexion test was held, s; null when not done or not written down.</summary>
+    public int? FlexionSeconds { get; init; }
+
+    /// <summary>How the horse answered to the flexion test.</summary>
+    public SignGrade FlexionResponse { get; init; }
+
     /// <summary>Heat.</summary>
     public SignGrade Heat { get; init; }
 

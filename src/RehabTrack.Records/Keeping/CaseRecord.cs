@@ -46,10 +46,10 @@ internal sealed class CaseRecord : KeptRecord
     /// <summary>When it was closed; null while open.</summary>
     public DateTime? ClosedAt { get; set; }
 
-    /// <summary>Why, where the horse left.</summary>
+    /// <summary>How it ended.</summary>
     public CaseEnd? End { get; set; }
 
-    /// <summary>The day the horse left.</summary>
+    /// <summary>The day it ended.</summary>
     public DateOnly? EndedOn { get; set; }
 
     /// <summary>What the vet who closed it said of the outcome.</summary>

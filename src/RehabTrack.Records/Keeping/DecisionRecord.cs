@@ -14,6 +14,9 @@ internal sealed class DecisionRecord : KeptRecord
     /// <summary>Why the vet decided otherwise than suggested; null when as suggested.</summary>
     public string? Disagreement { get; set; }
 
+    /// <summary>The decision that this one corrects; null when it corrects none.</summary>
+    public Guid? CorrectsId { get; set; }
+
     /// <summary>What owner and trainer read; null until released.</summary>
     public string? ReleaseJson { get; set; }
 

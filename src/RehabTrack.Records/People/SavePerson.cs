@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
@@ -7,7 +8,7 @@ namespace RehabTrack.Records.People;
 
 /// <summary>
 /// Adds or changes a person. Who works here, and who may sign in, is for those to say who may change staff; nobody takes the last vet's
-/// or their own right to sign in away.
+/// or their own right to sign in away. What a vet signed who may sign no more permits nothing until another vet signs.
 /// </summary>
 public sealed class SavePerson(RecordsAccess access) : Command<SavePersonInput, Saved>(access)
 {
@@ -79,6 +80,11 @@ public sealed class SavePerson(RecordsAccess access) : Command<SavePersonInput, 
             }
         }
 
+        if (MayDecide(person.Role, person.CanSignIn) && !MayDecide(input.Role, input.CanSignIn))
+        {
+            await ExerciseHolds.WithdrawAsync(session, person.Id, cancellation);
+        }
+
         person.Name = name;
         person.FoldedName = Folded.Of(name);
         person.Role = input.Role;
@@ -89,4 +95,7 @@ public sealed class SavePerson(RecordsAccess access) : Command<SavePersonInput, 
         await session.Records.SaveChangesAsync(cancellation);
         return new Saved(person.Id, person.Version);
     }
+
+    // Who is added just now has signed nothing yet.
+    private static bool MayDecide(Role role, bool canSignIn) => canSignIn && RightsTable.ReachOf(role, Right.DecideExercise) != Reach.None;
 }

@@ -15,6 +15,6 @@ public enum BoardForm
     /// <summary>Note a call.</summary>
     Call,
 
-    /// <summary>The interval, and a horse that left.</summary>
+    /// <summary>The interval, and the end of a case.</summary>
     More,
 }

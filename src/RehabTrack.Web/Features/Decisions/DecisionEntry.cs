@@ -57,6 +57,9 @@ public sealed class DecisionEntry
     /// <summary>Why otherwise than suggested.</summary>
     public string? Disagreement { get; set; }
 
+    /// <summary>The earlier decision that it corrects; null for none.</summary>
+    public Guid? Corrects { get; set; }
+
     /// <summary>Whether the kind places the horse.</summary>
     public bool Places => Kind is DecisionKind.Advance or DecisionKind.StepBack;
 

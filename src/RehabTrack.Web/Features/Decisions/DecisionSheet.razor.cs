@@ -31,7 +31,10 @@ public sealed partial class DecisionSheet
     private Guid _reader;
     private PermitComparison? _sides;
     private Visit _visit = new();
+    private IReadOnlyList<CareView> _care = [];
     private CareAnswers? _onRecord;
+    private GateAhead? _gate;
+    private ClosedCases? _closed;
     private AskedStep _asked;
     private bool _mayDecide;
     private bool _signing;
@@ -98,9 +101,10 @@ public sealed partial class DecisionSheet
         }
 
         _cases = cases;
-        _onRecord = (await AskAsync(ListCare, Id)).ValueOrDefault is { } care
-            ? CareAnswers.Of(care.Select(one => one.Entry), _view.Practice.Today)
-            : null;
+        IReadOnlyList<CareView>? care = (await AskAsync(ListCare, Id)).ValueOrDefault;
+        _care = care ?? [];
+        _onRecord = care is null ? null : CareAnswers.Of(care.Select(one => one.Entry), _view.Practice.Today);
+        _gate = GateAhead.Of(_view);
         _pictures =
         [
             .. cases
@@ -115,22 +119,9 @@ public sealed partial class DecisionSheet
         _entry = _view is { Plan: not null } view ? new DecisionEntry(view) : null;
         VisitSigns signs = new() { PlanStart = _view?.Lines.Select(line => line.Entry).OfType<PlanSigned>().FirstOrDefault()?.From };
         _visit = new Visit { Signs = _onRecord?.Fill(signs) ?? signs };
-        _asked = AskedAtGate();
+        _asked = _gate?.Asked ?? AskedStep.More;
         Suggest();
         Try();
-    }
-
-    private AskedStep AskedAtGate()
-    {
-        if (_view is not { Plan.Plan: { } plan, Today.Source: { } source } || source.PlanVersionId != plan.Id)
-        {
-            return AskedStep.More;
-        }
-
-        IReadOnlyList<RuleCode> rules = plan.Steps[PlanRows.LastOfStretch(plan, source.Place.Step)].Gate?.Rules ?? [];
-        return rules.Contains(RuleCode.AdvanceToCanter) ? AskedStep.CanterOrGallop
-            : rules.Contains(RuleCode.AdvanceToTrot) ? AskedStep.Trot
-            : AskedStep.More;
     }
 
     private void Suggest() => _suggestions = [.. _cases.Select(open => (open, open.Suggest(_asked, _visit)))];
@@ -184,6 +175,7 @@ public sealed partial class DecisionSheet
                 Decision = decision,
                 Visit = _visit,
                 Asked = _asked,
+                CorrectsId = _entry.Corrects,
                 Disagreement = DecisionEntry.Differs(decision.Kind, Suggested) ? _entry.Disagreement : null,
             }
         );
@@ -247,6 +239,22 @@ public sealed partial class DecisionSheet
             _showsRelease = true;
             await LoadAsync();
         }
+    }
+
+    /// <summary>Whether the plan ends, or has just ended, while cases are open.</summary>
+    private bool GoesOnReminding =>
+        _mayDecide
+        && _cases.Count > 0
+        && (
+            _entry?.Kind == DecisionKind.Close || SinceWords.Last(_view!) is { Entry: DecisionSigned { Decision.Kind: DecisionKind.Close } }
+        );
+
+    private async Task TakeClosedAsync(ClosedCases closed)
+    {
+        _closed = closed;
+        await LoadAsync();
+        Suggest();
+        Try();
     }
 
     private async Task SeeAsync(ConcernView concern)

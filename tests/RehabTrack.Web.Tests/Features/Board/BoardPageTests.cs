@@ -95,8 +95,11 @@ public sealed class BoardPageTests(EmptyPractice kept) : IClassFixture<EmptyPrac
         await using BunitContext tab = kept.Tab();
         IRenderedComponent<RecheckBoardPage> page = Open(tab, $"/rechecks?case={injury}&do=more");
 
-        await page.Find("#leftOutcome").ChangeAsync(new ChangeEventArgs { Value = "Sound in walk" });
-        await page.FindAll("form").Single(form => form.QuerySelector("#leftOutcome") is not null).SubmitAsync();
+        await page.Find("#close-outcome").ChangeAsync(new ChangeEventArgs { Value = "Sound in walk" });
+        await page.Find(".close-case").SubmitAsync();
+        Assert.NotNull(page.Find("#close-end-error"));
+        await page.Find("#close-end").ChangeAsync(new ChangeEventArgs { Value = "1" });
+        await page.Find(".close-case").SubmitAsync();
 
         Assert.DoesNotContain(await RowsAsync(), row => row.CaseId == injury);
     }

@@ -2,7 +2,7 @@ using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Wording;
 
-namespace RehabTrack.Web.Features.Cases;
+namespace RehabTrack.Web.Components.Cases;
 
 /// <summary>The words of what a verdict rests on.</summary>
 public static class GroundWords

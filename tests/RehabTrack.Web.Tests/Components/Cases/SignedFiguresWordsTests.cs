@@ -1,9 +1,9 @@
 using RehabTrack.Rechecks.Analysis;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Healing;
-using RehabTrack.Web.Features.Cases;
+using RehabTrack.Web.Components.Cases;
 
-namespace RehabTrack.Web.Tests.Features.Cases;
+namespace RehabTrack.Web.Tests.Components.Cases;
 
 public sealed class SignedFiguresWordsTests
 {

@@ -4,7 +4,7 @@ using RehabTrack.Rechecks.Healing;
 using RehabTrack.Web.Components.Reference;
 using RehabTrack.Wording;
 
-namespace RehabTrack.Web.Features.Cases;
+namespace RehabTrack.Web.Components.Cases;
 
 /// <summary>The words of what was seen when signing, against today.</summary>
 public static class SignedFiguresWords
