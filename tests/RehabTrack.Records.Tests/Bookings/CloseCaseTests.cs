@@ -1,3 +1,4 @@
+using RehabTrack.Records.Bookings;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Overview;
 using RehabTrack.Records.Reminders;
@@ -32,6 +33,30 @@ public sealed class CloseCaseTests
         Assert.False((await house.Get<GetCase>().ExecuteAsync(house.Vet, other.Id)).Value.IsOpen);
     }
 
+    [Fact]
+    public async Task A_resolved_case_ends_alone_with_its_bookings_and_reminders()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        Guid horse = (await house.HorseAsync()).Id;
+        Saved one = await house.CaseAsync(horse);
+        Saved other = await house.CaseAsync(horse);
+        await house.SignedAsync(one.Id, Wishes.Content(Diary.Today.AddDays(-61), (10, 0), (12, 0.5)));
+        await house.SignedAsync(other.Id, Wishes.Content(Diary.Today.AddDays(-61), (10, 0), (12, 0.5)));
+        await house.BookAsync(one.Id, 5);
+        await house.BookAsync(other.Id, 6);
+
+        ClosedCases closed = (await CloseAsync(house, one.Id, outcome: "Back at novice eventing", end: CaseEnd.Resolved)).Value;
+
+        CaseView ended = (await house.Get<GetCase>().ExecuteAsync(house.Vet, one.Id)).Value;
+        Assert.Equal(new ClosedCases(1, 1), closed);
+        Assert.Equal(new CaseClosing(CaseEnd.Resolved, Diary.Today, "Back at novice eventing", house.Vet.Name), ended.Closing);
+        Assert.Equal("case-closed", (await house.Get<GetReminder>().ExecuteAsync(house.Vet, one.Id)).Codes());
+        Assert.Null((await house.Get<GetCase>().ExecuteAsync(house.Vet, other.Id)).Value.Closing);
+        BoardRow row = Assert.Single((await house.BoardAsync()).Rows);
+        Assert.Equal((other.Id, Diary.Today.AddDays(6)), (row.CaseId, row.Booking!.Date));
+        Assert.True((await house.Get<GetReminder>().ExecuteAsync(house.Vet, other.Id)).Succeeded);
+    }
+
     [Theory]
     [InlineData(1, "Sold to the north", "closed-in-the-future")]
     [InlineData(-51, " ", "field-empty,closed-before-last-examination")]
@@ -64,7 +89,8 @@ public sealed class CloseCaseTests
         int days = 0,
         string outcome = "Sound in walk, sold to the north",
         Actor? actor = null,
-        Guid? version = null
+        Guid? version = null,
+        CaseEnd end = CaseEnd.Sold
     )
     {
         CaseView view = (await house.Get<GetCase>().ExecuteAsync(house.Vet, caseId)).Value;
@@ -77,7 +103,7 @@ public sealed class CloseCaseTests
                     CommandId = Guid.NewGuid(),
                     CaseId = caseId,
                     Version = version ?? view.Version,
-                    End = CaseEnd.Sold,
+                    End = end,
                     On = Diary.Today.AddDays(days),
                     Outcome = outcome,
                 }

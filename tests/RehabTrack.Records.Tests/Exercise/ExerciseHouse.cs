@@ -95,9 +95,9 @@ internal sealed class ExerciseHouse : IAsyncDisposable
     public async Task<YardHorse> YardAsync(Actor? who = null) =>
         Assert.Single((await House.Get<GetYard>().ExecuteAsync(who ?? Trainer, NoInput.Value)).Value);
 
-    public async Task CloseAsync(CaseEnd end)
+    public async Task CloseAsync(CaseEnd end, Guid? caseId = null)
     {
-        CaseView injury = (await House.Get<GetCase>().ExecuteAsync(House.Vet, Case)).Value;
+        CaseView injury = (await House.Get<GetCase>().ExecuteAsync(House.Vet, caseId ?? Case)).Value;
         Outcome<ClosedCases> closed = await House
             .Get<CloseCase>()
             .ExecuteAsync(
@@ -105,7 +105,7 @@ internal sealed class ExerciseHouse : IAsyncDisposable
                 new CloseCaseInput
                 {
                     CommandId = Guid.NewGuid(),
-                    CaseId = Case,
+                    CaseId = injury.Id,
                     Version = injury.Version,
                     End = end,
                     On = Today,
@@ -136,7 +136,11 @@ internal sealed class ExerciseHouse : IAsyncDisposable
         return await House.Get<SignPlan>().ExecuteAsync(House.Vet, change is null ? input : change(input));
     }
 
-    public async Task<Outcome<Saved>> DecideAsync(DecisionKind kind, Func<SignDecisionInput, SignDecisionInput>? change = null)
+    public async Task<Outcome<Saved>> DecideAsync(
+        DecisionKind kind,
+        Func<SignDecisionInput, SignDecisionInput>? change = null,
+        Actor? who = null
+    )
     {
         ExerciseView view = await ViewAsync();
         DateOnly today = DateOnly.FromDateTime(House.Time.GetUtcNow().UtcDateTime);
@@ -156,7 +160,7 @@ internal sealed class ExerciseHouse : IAsyncDisposable
             Visit = new Visit(),
             Disagreement = "the horse goes well",
         };
-        return await House.Get<SignDecision>().ExecuteAsync(House.Vet, change is null ? input : change(input));
+        return await House.Get<SignDecision>().ExecuteAsync(who ?? House.Vet, change is null ? input : change(input));
     }
 
     public Task<Outcome<LogAnswer>> LogAsync(DayLog log, Actor? who = null) =>

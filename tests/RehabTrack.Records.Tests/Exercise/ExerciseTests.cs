@@ -1,6 +1,12 @@
+using System.Text.Json;
 using Microsoft.Data.Sqlite;
+using RehabTrack.Rechecks.Analysis;
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Exercise;
+using RehabTrack.Rechecks.Findings;
+using RehabTrack.Rechecks.Healing;
+using RehabTrack.Rechecks.Linking;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Suggestions;
 using RehabTrack.Records.Bookings;
@@ -8,10 +14,13 @@ using RehabTrack.Records.Cases;
 using RehabTrack.Records.Examinations;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Imports;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Links;
 using RehabTrack.Records.People;
 using RehabTrack.Records.Practices;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
+using RehabTrack.Records.Tests.Bookings;
 using RehabTrack.Records.Tests.House;
 
 namespace RehabTrack.Records.Tests.Exercise;
@@ -180,6 +189,169 @@ public sealed class ExerciseTests
             Assert.Equal([examination.Id], ground.Examinations);
             Assert.Contains(RuleCode.NotYetReadable, ground.Rules);
             Assert.Equal("Edda Marrow", ((DecisionSigned)kept.Line.Entry).Decision.SignedBy);
+        }
+
+        [Fact]
+        public async Task Words_on_links_settings_and_what_the_rules_spoke_of_are_kept_with_their_figures()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+            await at.House.SignedAsync(at.Case, Wishes.Content(ExerciseHouse.Today.AddDays(-60), (16, 0.1), (18, 0.2), (20, 0)));
+            await at.House.SignedAsync(at.Case, Wishes.Content(ExerciseHouse.Today, (16, 0.1), (18, 0.6), (20, 0)));
+            CaseView before = (await at.House.Get<GetCase>().ExecuteAsync(at.House.Vet, at.Case)).Value;
+            PlaceKey[] places = [.. before.Course.Examinations.Select(one => new PlaceKey(one.Id, LinkPath.Axial, one.Readings[1].Level))];
+            Assert.True(
+                (
+                    await at
+                        .House.Get<PinLink>()
+                        .ExecuteAsync(
+                            at.House.Vet,
+                            new LinkWordInput
+                            {
+                                CommandId = Guid.NewGuid(),
+                                CaseId = at.Case,
+                                First = places[0],
+                                Second = places[1],
+                                Reason = "same scar",
+                            }
+                        )
+                ).Succeeded
+            );
+
+            Assert.True(
+                (
+                    await at.DecideAsync(
+                        DecisionKind.StepBack,
+                        input => input with { Decision = input.Decision with { Place = PlanPlace.Start } }
+                    )
+                ).Succeeded
+            );
+
+            CaseGround ground = Assert.Single((await at.ViewAsync()).Decisions[0].Ground.Cases);
+            LinkConstraint word = Assert.Single(ground.Figures!.LinkWords);
+            Assert.Equal((places[0], places[1]), (word.First, word.Second));
+            Assert.Equal(before.Practice.Settings, ground.Figures.Settings);
+            Assert.Equal(ground.Rules, ground.Hits.Select(hit => hit.Rule.Code));
+            RuleHit worse = ground.Hits.First(hit => hit.Rule.Code == RuleCode.Worsening);
+            Finding told = CaseAnalyser
+                .Analyse(before.Course, [word], before.Practice.Settings, before.Practice.Today)
+                .Findings.First(finding => finding is { Kind: FindingKind.Worsening, IsEarlier: false });
+            Assert.Equal(
+                (told.ChangePercent, told.Level, told.Date, told.ComparedWith),
+                (worse.Finding!.ChangePercent, worse.Finding.Level, worse.Finding.Date, worse.Finding.ComparedWith)
+            );
+            Assert.True(told.ChangePercent > 100);
+        }
+
+        [Fact]
+        public void A_ground_of_before_figures_were_kept_reads_as_one_without_them()
+        {
+            const string Kept = """
+                {
+                  "visit": { "signs": {}, "heat": "NotChecked", "swelling": "NotChecked", "pain": "NotChecked" },
+                  "asked": "More",
+                  "suggested": "Hold",
+                  "cases": [
+                    {
+                      "caseId": "0193a0c4-0000-7000-8000-000000000001",
+                      "engineVersion": "1",
+                      "asOf": "2026-10-01",
+                      "verdict": "Healing",
+                      "ratePercentPer60Days": -12.5,
+                      "suggested": "Hold",
+                      "rules": ["SoundnessNotRecorded"],
+                      "examinations": [],
+                      "inputHash": "00"
+                    }
+                  ]
+                }
+                """;
+
+            DecisionGround ground = JsonSerializer.Deserialize<DecisionGround>(Kept, RecordJson.Options)!;
+
+            Assert.Null(ground.Cases[0].Figures);
+            Assert.Empty(ground.Cases[0].Hits);
+            Assert.Equal((Verdict.Healing, -12.5), (ground.Cases[0].Verdict, ground.Cases[0].RatePercentPer60Days));
+        }
+
+        [Theory]
+        [InlineData("UPDATE Decision SET GroundJson = '{}'", false)]
+        [InlineData("UPDATE Decision SET Disagreement = NULL", false)]
+        [InlineData("UPDATE Decision SET Disagreement = 'other', ReleaseJson = NULL", false)]
+        [InlineData("UPDATE Decision SET CorrectsId = Id", false)]
+        [InlineData("UPDATE Decision SET EntryId = Id", false)]
+        [InlineData("DELETE FROM Decision", false)]
+        [InlineData("UPDATE Decision SET ReleaseJson = NULL, ReleasedAt = NULL, ReleasedById = NULL, Version = Id", true)]
+        public async Task Of_a_signed_decision_nothing_can_be_changed_but_its_release(string statement, bool passes)
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+            Assert.True((await at.DecideAsync(DecisionKind.Hold)).Succeeded);
+
+            await using SqliteConnection connection = new($"Data Source={at.House.Database}");
+            await connection.OpenAsync();
+            await using SqliteCommand change = connection.CreateCommand();
+            change.CommandText = statement;
+            Exception? refused = await Record.ExceptionAsync(() => change.ExecuteNonQueryAsync());
+
+            Assert.Equal(
+                passes ? null : "append-only",
+                refused?.Message.Contains("append-only", StringComparison.Ordinal) == true ? "append-only" : refused?.Message
+            );
+        }
+
+        [Fact]
+        public async Task A_correction_is_a_new_decision_that_names_the_one_it_corrects()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+            Guid wrong = (await at.DecideAsync(DecisionKind.Stop)).Value.Id;
+
+            Outcome<Saved> unknown = await at.DecideAsync(DecisionKind.Hold, input => input with { CorrectsId = Guid.NewGuid() });
+            Outcome<Saved> right = await at.DecideAsync(
+                DecisionKind.StepBack,
+                input => input with { CorrectsId = wrong, Decision = input.Decision with { Place = PlanPlace.Start } }
+            );
+
+            Assert.Equal(("corrects", "not-found"), (unknown.Problems[0].Field, unknown.Problems[0].Code));
+            ExerciseView view = await at.ViewAsync();
+            Assert.Equal([(right.Value.Id, wrong), (wrong, (Guid?)null)], view.Decisions.Select(one => (one.Id, one.CorrectsId)));
+            Assert.Equal(DecisionKind.Stop, ((DecisionSigned)view.Decisions[1].Line.Entry).Decision.Kind);
+            Assert.True(view.Today.Work.HasOuting);
+        }
+
+        [Fact]
+        public async Task A_booked_day_is_missed_until_somebody_examined_on_it_or_shortly_before()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+            Assert.True((await at.House.BookAsync(at.Case, 3)).Succeeded);
+            at.House.Time.Advance(TimeSpan.FromDays(3));
+            Assert.Empty((await at.ViewAsync()).Missed);
+
+            at.House.Time.Advance(TimeSpan.FromDays(1));
+            Assert.Equal([new MissedRecheck(at.Case, ExerciseHouse.Today.AddDays(3))], (await at.ViewAsync()).Missed);
+
+            await at.House.SignedAsync(at.Case, Wishes.Content(ExerciseHouse.Today.AddDays(4), (16, 0.1), (18, 0.3)));
+            Assert.Single((await at.ViewAsync()).Missed);
+            await at.House.SignedAsync(at.Case, Wishes.Content(ExerciseHouse.Today.AddDays(2), (16, 0.1), (18, 0.3)));
+            Assert.Empty((await at.ViewAsync()).Missed);
+        }
+
+        [Fact]
+        public async Task With_one_of_two_cases_resolved_the_plan_goes_on_and_with_the_last_no_work_is_signed()
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Guid other = (await at.House.CaseAsync(at.Horse)).Id;
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+            Work before = (await at.YardAsync()).Permit.Work;
+
+            await at.CloseAsync(CaseEnd.Resolved);
+            Assert.Equal(before, (await at.YardAsync()).Permit.Work);
+            Assert.True(before.HasOuting);
+
+            await at.CloseAsync(CaseEnd.Resolved, other);
+            Assert.Equal(Work.None, (await at.YardAsync()).Permit.Work);
         }
 
         [Fact]
@@ -575,25 +747,9 @@ public sealed class ExerciseTests
             Actor leaving = await at.House.PersonAsync("Ivo Larch", Role.Vet);
             Actor bystander = await at.House.PersonAsync("Merle Oake", Role.Vet);
             Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
-            ExerciseView view = await at.ViewAsync();
-            SignDecisionInput hold = new()
-            {
-                CommandId = Guid.NewGuid(),
-                HorseId = at.Horse,
-                SeenNumber = view.LastNumber,
-                Decision = new Decision
-                {
-                    Kind = DecisionKind.Hold,
-                    PlanVersionId = view.Plan!.Plan.Id,
-                    From = ExerciseHouse.Today,
-                    RecheckDate = ExerciseHouse.Today.AddDays(60),
-                    Reason = "as seen",
-                },
-                Visit = new Visit(),
-                Disagreement = "the horse goes well",
-            };
-            Assert.True((await at.House.Get<SignDecision>().ExecuteAsync(leaving, hold)).Succeeded);
+            Assert.True((await at.DecideAsync(DecisionKind.Hold, who: leaving)).Succeeded);
 
+            await ChangeAsync(at, bystander, Role.Assistant, canSignIn: true);
             await PutAwayAsync(at, bystander);
             Assert.Empty(await KindsAsync(at));
 
@@ -604,6 +760,24 @@ public sealed class ExerciseTests
 
             Assert.True((await at.DecideAsync(DecisionKind.Hold)).Succeeded);
             Assert.True((await at.YardAsync()).Permit.Work.HasOuting);
+        }
+
+        [Theory]
+        [InlineData(Role.Vet, true, false)]
+        [InlineData(Role.Vet, false, true)]
+        [InlineData(Role.Assistant, true, true)]
+        [InlineData(Role.Administrator, true, true)]
+        public async Task A_vet_who_may_sign_no_more_leaves_no_work_signed(Role role, bool canSignIn, bool isHeld)
+        {
+            await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+            Actor leaving = await at.House.PersonAsync("Ivo Larch", Role.Vet);
+            Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+            Assert.True((await at.DecideAsync(DecisionKind.Hold, who: leaving)).Succeeded);
+
+            await ChangeAsync(at, leaving, role, canSignIn);
+
+            Assert.Equal(isHeld ? [PermitHoldKind.VetWithdrawn] : [], await KindsAsync(at));
+            Assert.Equal(!isHeld, (await at.YardAsync()).Permit.Work.HasOuting);
         }
 
         [Fact]
@@ -627,6 +801,26 @@ public sealed class ExerciseTests
             await SetLesionErrorAsync(at);
 
             Assert.Equal([PermitHoldKind.BasisChanged], await KindsAsync(at));
+        }
+
+        private static async Task ChangeAsync(ExerciseHouse at, Actor person, Role role, bool canSignIn)
+        {
+            PersonView view = (await at.House.Get<GetPerson>().ExecuteAsync(at.House.Vet, person.PersonId)).Value;
+            Outcome<Saved> changed = await at
+                .House.Get<SavePerson>()
+                .ExecuteAsync(
+                    at.House.Vet,
+                    new SavePersonInput
+                    {
+                        CommandId = Guid.NewGuid(),
+                        Id = view.Id,
+                        Version = view.Version,
+                        Name = view.Name,
+                        Role = role,
+                        CanSignIn = canSignIn,
+                    }
+                );
+            Assert.Empty(changed.Problems);
         }
 
         private static async Task PutAwayAsync(ExerciseHouse at, Actor person)

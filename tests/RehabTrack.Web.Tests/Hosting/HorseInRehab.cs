@@ -133,6 +133,22 @@ public sealed class HorseInRehab
                 .ExecuteAsync(_practice.Vet, new SavePlanDraftInput(Guid.NewGuid(), Id, (await ViewAsync()).Draft?.Version, plan))
         ).Value;
 
+    /// <summary>Opens a second case, of the other hind limb.</summary>
+    public async Task<Guid> CaseAsync() => (
+            await _practice
+                .Services.GetRequiredService<OpenCase>()
+                .ExecuteAsync(
+                    _practice.Vet,
+                    new OpenCaseInput
+                    {
+                        CommandId = Guid.NewGuid(),
+                        HorseId = Id,
+                        Limb = Limb.RightHind,
+                        Structure = Structure.SuspensoryLigament,
+                    }
+                )
+        ).Value.Id;
+
     /// <summary>Signs a plan from today, at its start, as an advance.</summary>
     public async Task SignAsync(PlanVersion plan)
     {

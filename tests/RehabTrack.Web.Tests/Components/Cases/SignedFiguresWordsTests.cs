@@ -2,6 +2,7 @@ using RehabTrack.Rechecks.Analysis;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Web.Components.Cases;
+using RehabTrack.Web.Tests.Features.Cases;
 
 namespace RehabTrack.Web.Tests.Components.Cases;
 

@@ -8,6 +8,7 @@ using RehabTrack.Rechecks.Linking;
 using RehabTrack.Rechecks.Watch;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Watch;
+using RehabTrack.Web.Components.Cases;
 using RehabTrack.Web.Components.Comparison;
 using RehabTrack.Web.Features.Cases;
 using RehabTrack.Wording;

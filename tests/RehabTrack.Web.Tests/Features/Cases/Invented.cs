@@ -108,6 +108,7 @@ internal static class Invented
             ResponsibleVetId = null,
             ResponsibleVet = null,
             IsOpen = true,
+            Closing = null,
             Course = course,
             Drafts = [],
             Examinations = [],

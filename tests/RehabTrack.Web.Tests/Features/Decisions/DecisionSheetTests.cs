@@ -83,7 +83,7 @@ public sealed class DecisionSheetTests(EmptyPractice practice) : IClassFixture<E
             IRenderedComponent<DecisionSheet> page = tab.Render<DecisionSheet>(one => one.Add(sheet => sheet.Id, view.Horse.Id));
             int before = view.Decisions.Count;
 
-            Assert.NotEmpty(page.FindAll(".case-suggestion .needs li"));
+            Assert.NotEmpty(page.FindAll(".next-gate .needs li"));
             await page.Find("#heat").ChangeAsync(new ChangeEventArgs { Value = "3" });
             Assert.Contains(
                 SuggestionSentences.Of(SuggestedMove.Stop, AskedStep.Trot),
@@ -174,6 +174,75 @@ public sealed class DecisionSheetTests(EmptyPractice practice) : IClassFixture<E
         );
         Assert.Equal("Lame at walk.", page.Find("#decision-reason").GetAttribute("value"));
         Assert.Empty((await horse.ViewAsync()).Decisions);
+    }
+
+    [Fact]
+    public async Task A_correction_names_the_decision_it_corrects_and_both_tell_of_it()
+    {
+        HorseInRehab horse = await InWorkAsync("Corrected");
+        await using BunitContext tab = practice.Tab();
+        IRenderedComponent<DecisionSheet> page = Open(tab, horse);
+        await page.Find("button[data-kind=Hold]").ClickAsync(new());
+        Assert.Empty(page.FindAll("#decision-corrects"));
+        await page.Find("#flexion-seconds").InputAsync(new ChangeEventArgs { Value = "60" });
+        await page.Find("#flexion-response").ChangeAsync(new ChangeEventArgs { Value = "2" });
+        await SignAsync(page, "Wrong horse read.", 1);
+
+        await page.Find("button[data-kind=Pause]").ClickAsync(new());
+        await page.Find("#decision-corrects").ChangeAsync(new ChangeEventArgs { Value = "0" });
+        await SignAsync(page, "Rest instead.", 2);
+
+        IReadOnlyList<IElement> past = page.FindAll(".past");
+        Assert.Contains("Corrects the decision “Hold,", past[0].QuerySelector(".corrects")!.TextContent, StringComparison.Ordinal);
+        Assert.Null(past[0].QuerySelector(".corrected"));
+        Assert.Contains("Corrected by the decision “Pause,", past[1].QuerySelector(".corrected")!.TextContent, StringComparison.Ordinal);
+        Assert.Null(past[1].QuerySelector(".corrects"));
+        ExerciseView view = await horse.ViewAsync();
+        Assert.Equal(view.Decisions[1].Id, view.Decisions[0].CorrectsId);
+        Visit visit = view.Decisions[1].Ground.Visit;
+        Assert.Equal((60, SignGrade.Slight), (visit.FlexionSeconds!.Value, visit.FlexionResponse));
+    }
+
+    [Fact]
+    public async Task Ending_the_plan_says_what_goes_on_reminding_and_closes_one_case_with_its_outcome()
+    {
+        HorseInRehab horse = await InWorkAsync("Healed");
+        Guid other = await horse.CaseAsync();
+        await using BunitContext tab = practice.Tab();
+        IRenderedComponent<DecisionSheet> page = Open(tab, horse);
+        Assert.Empty(page.FindAll(".reminding"));
+        await page.Find("button[data-kind=Close]").ClickAsync(new());
+        Assert.Equal(2, page.FindAll(".reminding").Count);
+
+        await page.Find($"#close-{horse.Case}-end").ChangeAsync(new ChangeEventArgs { Value = "0" });
+        await page.Find($"#close-{horse.Case}-outcome").ChangeAsync(new ChangeEventArgs { Value = "Back in full work" });
+        IElement form = page.FindAll(".close-case").Single(one => one.QuerySelector($"#close-{horse.Case}-end") is not null);
+        Assert.Contains("this case alone", form.TextContent, StringComparison.Ordinal);
+        await form.SubmitAsync();
+
+        page.WaitForAssertion(() => Assert.Single(page.FindAll(".reminding")), Patience);
+        Assert.Contains($"/cases/{other}", page.Find(".reminding a").GetAttribute("href"), StringComparison.Ordinal);
+        Assert.Contains("1 case of Healed is closed", page.Markup, StringComparison.Ordinal);
+        ExerciseView view = await horse.ViewAsync();
+        Assert.Equal([other], view.Horse.Cases.Where(row => row.IsOpen).Select(row => row.Id));
+        Assert.True(view.Today.Work.HasOuting);
+
+        await page.Find("#decision-reason").ChangeAsync(new ChangeEventArgs { Value = "Rehabilitation is over." });
+        await page.Find("#sign-decision").ClickAsync(new());
+        page.WaitForAssertion(() => Assert.NotNull(page.Find(".past")), Patience);
+        Assert.Single(page.FindAll(".reminding"));
+    }
+
+    private static async Task SignAsync(IRenderedComponent<DecisionSheet> page, string reason, int decisions)
+    {
+        await page.Find("#decision-reason").ChangeAsync(new ChangeEventArgs { Value = reason });
+        if (page.FindAll("#decision-disagreement") is [{ } differs])
+        {
+            await differs.ChangeAsync(new ChangeEventArgs { Value = "Seen today." });
+        }
+
+        await page.Find("#sign-decision").ClickAsync(new());
+        page.WaitForAssertion(() => Assert.Equal(decisions, page.FindAll(".past").Count), Patience);
     }
 
     private static TimeSpan Patience => TimeSpan.FromSeconds(60);

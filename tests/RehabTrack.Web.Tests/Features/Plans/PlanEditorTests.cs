@@ -48,6 +48,25 @@ public sealed class PlanEditorTests(EmptyPractice practice) : IClassFixture<Empt
     }
 
     [Fact]
+    public async Task Caps_of_an_outing_a_day_and_a_week_are_typed_kept_and_lower_the_permit()
+    {
+        HorseInRehab horse = await HorseInRehab.BuildAsync(practice, "Capped");
+        await horse.DraftAsync(HorseInRehab.Plan);
+        await using BunitContext tab = practice.Tab();
+        IRenderedComponent<PlanEditor> page = Open(tab, horse);
+
+        await page.Find("#cap-outing").ChangeAsync(new ChangeEventArgs { Value = "18" });
+        await page.Find("#cap-day").ChangeAsync(new ChangeEventArgs { Value = "30" });
+        await page.Find("#cap-week").ChangeAsync(new ChangeEventArgs { Value = "105" });
+
+        PlanVersion kept = (await horse.ViewAsync()).Draft!.Plan;
+        Assert.Equal(new PlanCaps(18, 30, 105), kept.Caps);
+        await horse.SignAsync(kept);
+        Work work = (await horse.ViewAsync()).Today.Work;
+        Assert.Equal((18, 1, 5), (work.Outing.Walk, work.OutingsADay, work.DaysAWeek));
+    }
+
+    [Fact]
     public async Task A_problem_stands_beside_its_field_is_kept_in_the_draft_and_forbids_the_signature()
     {
         HorseInRehab horse = await HorseInRehab.BuildAsync(practice, "Problem");
