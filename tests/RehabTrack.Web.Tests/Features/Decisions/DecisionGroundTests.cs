@@ -75,10 +75,10 @@ public sealed class DecisionGroundTests(DemoPracticeAtHand demo) : IClassFixture
         IElement gate = page.Find(".next-gate");
 
         Assert.Contains(ahead.When, gate.TextContent, StringComparison.Ordinal);
-        Assert.Equal(ahead.Gate.Criteria, gate.QuerySelector(".gate-words")!.TextContent);
+        Assert.Equal(Names.AsTitle(ahead.Gate.Criteria), gate.QuerySelector(".gate-words")!.TextContent);
         IElement[] rules = [.. gate.QuerySelectorAll(".gate-rules li")];
         Assert.Equal(ahead.Gate.Rules.Count, rules.Length);
-        Assert.All(rules, rule => Assert.Equal(("unmet", "Not met:"), (rule.ClassName, rule.QuerySelector("strong")!.TextContent)));
+        Assert.All(rules, rule => Assert.Equal(("unmet", "not met:"), (rule.ClassName, rule.QuerySelector("strong")!.TextContent)));
         Assert.NotEmpty(gate.QuerySelectorAll(".needs:not(.gate-rules) li"));
         Assert.Empty(page.FindAll(".case-suggestion .needs"));
     }
