@@ -53,6 +53,27 @@ public sealed class CasePartsTests : IAsyncDisposable
     }
 
     [Fact]
+    public void A_closed_case_says_how_it_ended_when_by_whom_and_with_what_outcome()
+    {
+        CaseView closed = Invented.View(Invented.Course()) with
+        {
+            IsOpen = false,
+            Closing = new CaseClosing(CaseEnd.Resolved, Invented.Today, "Back in full work.", "A. Vet"),
+        };
+
+        string said = _page
+            .Render<CasePageHead>(page => page.Add(one => one.Case, closed).Add(one => one.AsOf, Invented.Today))
+            .Find(".case-words")
+            .TextContent;
+
+        Assert.Contains(
+            $"Resolved: no more rechecks, {Figures.Date(Invented.Today)}, by A. Vet. Back in full work.",
+            said,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
     public void The_verdict_is_said_in_one_sentence_before_its_figures()
     {
         CaseCourse course = Invented.Course();
