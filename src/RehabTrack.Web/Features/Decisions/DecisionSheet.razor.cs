@@ -80,7 +80,10 @@ public sealed partial class DecisionSheet
         _reader = reader.PersonId;
         _mayDecide = RightsTable.ReachOf(reader.Role, Right.DecideExercise) != Reach.None;
         await LoadAsync();
-        Begin();
+        if (_view is not null)
+        {
+            Begin();
+        }
     }
 
     private async Task LoadAsync()

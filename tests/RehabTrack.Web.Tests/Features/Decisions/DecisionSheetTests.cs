@@ -25,6 +25,14 @@ public sealed class DecisionSheetTests(EmptyPractice practice) : IClassFixture<E
     }
 
     [Fact]
+    public async Task For_a_horse_that_is_not_there_nothing_is_shown()
+    {
+        await using BunitContext tab = practice.Tab();
+
+        Assert.Equal("", tab.Render<DecisionSheet>(page => page.Add(one => one.Id, Guid.NewGuid())).Markup.Trim());
+    }
+
+    [Fact]
     public async Task No_button_of_a_decision_stands_out_and_none_is_pressed_beforehand()
     {
         HorseInRehab horse = await InWorkAsync("Equal");
