@@ -82,7 +82,9 @@ public static class PermitSentences
             Figures.Date(reason.Until, null, culture),
             Figures.Days(reason.Days, null, culture),
             reason.Step is { } step ? Names.AsTitle(step, culture) : null,
-            reason.Week
+            reason.Week,
+            reason.Done,
+            reason.Most
         );
     }
 

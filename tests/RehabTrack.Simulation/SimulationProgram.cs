@@ -7,8 +7,9 @@ namespace RehabTrack.Simulation;
 
 /// <summary>
 /// Prints what the engine reaches on cases whose truth is known, each figure beside its bar. An argument sets the number of cases.
-/// With <c>permits</c> and a number it holds the permit against the naive model on so many made-up histories instead, with
-/// <c>linking-settings</c> and a number it holds parameters of the linker against each other. Seeded: every run prints the same figures.
+/// With <c>permits</c> and a number it holds the permit against the naive model on so many made-up histories instead, from the seed on
+/// that may follow; with <c>linking-settings</c> and a number it holds parameters of the linker against each other. Seeded: every run
+/// prints the same figures.
 /// </summary>
 internal static class SimulationProgram
 {
@@ -22,7 +23,7 @@ internal static class SimulationProgram
     {
         if (arguments is ["permits", .. var rest])
         {
-            return Permits(rest.Length > 0 ? Number(rest[0]) : UsualHistories);
+            return Permits(rest.Length > 0 ? Number(rest[0]) : UsualHistories, rest.Length > 1 ? Number(rest[1]) : 0);
         }
 
         if (arguments is ["linking-settings", .. var choices])
@@ -76,16 +77,19 @@ internal static class SimulationProgram
         return missed;
     }
 
-    private static int Permits(int histories)
+    private static int Permits(int histories, int first)
     {
-        IReadOnlyList<string> wrong = PermitTrials.Run(0, histories);
+        IReadOnlyList<string> wrong = PermitTrials.Run(first, histories);
         foreach (string told in wrong.Take(3))
         {
             Console.WriteLine(told);
         }
 
         Console.WriteLine(
-            string.Create(CultureInfo.InvariantCulture, $"Histories held against the model: {histories}, wrong: {wrong.Count}.")
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Histories held against the model: {histories} from seed {first} on, wrong: {wrong.Count}."
+            )
         );
         return wrong.Count == 0 ? 0 : 1;
     }

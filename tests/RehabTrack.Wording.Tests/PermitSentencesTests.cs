@@ -22,6 +22,7 @@ public sealed class PermitSentencesTests
             Date = new DateOnly(2026, 11, 26),
             State = state,
             Work = work,
+            BeforeWeek = work,
             SignedWork = work,
             Reasons = [new PermitReason(PermitReasonCode.NoPlan)],
             VoidAfter = new DateOnly(2026, 11, 26),
@@ -64,6 +65,8 @@ public sealed class PermitSentencesTests
                         Days = 14,
                         Step = "Walk in hand",
                         Week = 3,
+                        Done = 5,
+                        Most = 5,
                     }
                 );
                 Assert.EndsWith(".", said, StringComparison.Ordinal);
@@ -72,6 +75,10 @@ public sealed class PermitSentencesTests
             }
         }
 
+        Assert.Equal(
+            "5 of 5 days of this week are done: today the horse rests.",
+            PermitSentences.Of(new PermitReason(PermitReasonCode.RestDay) { Done = 5, Most = 5 })
+        );
         Assert.Contains(
             "24",
             PermitSentences.Of(new PermitReason(PermitReasonCode.PausedByPerson) { Until = new DateOnly(2026, 12, 24) }),

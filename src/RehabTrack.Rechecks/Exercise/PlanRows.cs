@@ -122,13 +122,23 @@ public static class PlanRows
             return null;
         }
 
-        int days = Math.Max(1, plan.Steps[place.Step].ShortestDays - place.Days);
-        for (int step = place.Step + 1; step <= last; step++)
-        {
-            days += plan.Steps[step].ShortestDays;
-        }
+        return DaysToStep(plan, place, last + 1);
+    }
 
-        return days;
+    /// <summary>
+    /// Effective days from a place to the first day of a step, as if no gate stood between: 0 for the step it is in; a place beyond the
+    /// shortest length of its step has 1 day left.
+    /// </summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="place">The place.</param>
+    /// <param name="step">The step, from 0, not before the place's own; one past the last is the end of the plan's shortest lengths.</param>
+    public static int DaysToStep(PlanVersion plan, PlanPlace place, int step)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return step <= place.Step
+            ? 0
+            : Math.Max(1, plan.Steps[place.Step].ShortestDays - place.Days)
+                + plan.Steps.Take(step).Skip(place.Step + 1).Sum(between => between.ShortestDays);
     }
 
     /// <summary>

@@ -141,16 +141,15 @@ public static class AdherenceReader
         DayAdherence[] days = [.. dates.Select(date => Day(date, [.. logs[date]], permits.GetValueOrDefault(date), share))];
         Work[] known = [.. dates.Where(permits.ContainsKey).Select(date => permits[date])];
         int daysAWeek = known.Select(work => work.DaysAWeek).DefaultIfEmpty().Max();
+        if (known.Length == dates.Length)
+        {
+            days = [.. days.Select((day, index) => IsDayTooMany(days, index, daysAWeek) ? WithDayTooMany(day) : day)];
+        }
+
         int worked = days.Count(day => day.Done.Total > 0);
         OutingMinutes done = days.Aggregate(default(OutingMinutes), (sum, day) => sum + day.Done);
         int permitted = known.Select(work => work.Day.Total).OrderDescending().Take(daysAWeek).Sum();
-        OverKind[] over =
-        [
-            .. days.SelectMany(day => day.Over)
-                .Concat(known.Length == dates.Length && worked > daysAWeek ? [OverKind.Days] : [])
-                .Distinct()
-                .Order(),
-        ];
+        OverKind[] over = [.. days.SelectMany(day => day.Over).Distinct().Order()];
         return new()
         {
             From = dates[0],
@@ -167,6 +166,17 @@ public static class AdherenceReader
             Over = over,
         };
     }
+
+    /// <summary>Whether something was done on a day after as many days of the week as were permitted.</summary>
+    private static bool IsDayTooMany(DayAdherence[] days, int index, int daysAWeek) =>
+        days[index].Done.Total > 0 && days.Take(index).Count(day => day.Done.Total > 0) >= daysAWeek;
+
+    private static DayAdherence WithDayTooMany(DayAdherence day) =>
+        day with
+        {
+            Standing = AdherenceStanding.Over,
+            Over = [.. day.Over.Append(OverKind.Days).Order()],
+        };
 
     private static bool IsUnder(int done, int permitted, int share) => 100L * done < (long)share * permitted;
 }

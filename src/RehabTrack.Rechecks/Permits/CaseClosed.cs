@@ -6,6 +6,6 @@ public sealed record CaseClosed : PermitEntry
     /// <summary>The case.</summary>
     public required string CaseId { get; init; }
 
-    /// <summary>The first day on which it is closed.</summary>
+    /// <summary>The first day on which it is closed. It counts from the day it was recorded at the earliest.</summary>
     public required DateOnly Date { get; init; }
 }

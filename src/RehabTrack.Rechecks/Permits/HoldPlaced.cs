@@ -10,8 +10,8 @@ public sealed record HoldPlaced : PermitEntry
     public required DateOnly From { get; init; }
 
     /// <summary>
-    /// The last day, when its ground is gone (a draft was corrected); null while it stands. Without meaning for a withdrawn vet and an
-    /// overdue recheck, which only a signature ends.
+    /// The last day, when its ground is gone (a draft was corrected); null while it stands. Without meaning for a withdrawn vet, which
+    /// only a signature ends.
     /// </summary>
     public DateOnly? Until { get; init; }
 }

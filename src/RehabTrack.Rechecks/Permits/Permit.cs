@@ -14,6 +14,9 @@ public sealed record Permit
     /// <summary>What is allowed.</summary>
     public required Work Work { get; init; }
 
+    /// <summary>What would be allowed had nothing been done yet this week, Monday to Sunday: never less than <see cref="Work"/>.</summary>
+    public required Work BeforeWeek { get; init; }
+
     /// <summary>What would be allowed if nothing dropped, paused or stopped it: the signed row with caps, ceilings and lowerings.</summary>
     public required Work SignedWork { get; init; }
 

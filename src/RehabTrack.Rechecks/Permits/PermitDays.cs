@@ -18,6 +18,7 @@ internal sealed class PermitDays
     private readonly WorkPaused[] _pauses;
     private readonly WorkLowered[] _lowerings;
     private readonly HashSet<DateOnly> _logged;
+    private readonly Dictionary<DateOnly, int> _done;
     private readonly HashSet<long> _lifted = [];
     private DateOnly _day;
     private PlanPlace _place;
@@ -50,6 +51,11 @@ internal sealed class PermitDays
                 )
                 .Select(entry => entry.Log.Date),
         ];
+        _done = _entries
+            .OfType<DayLogged>()
+            .Where(entry => entry.Log.Done.Total > 0)
+            .GroupBy(entry => entry.Log.Date)
+            .ToDictionary(day => day.Key, day => day.Sum(entry => entry.Log.Done.Total));
     }
 
     /// <summary>The permits of successive days.</summary>
@@ -129,12 +135,7 @@ internal sealed class PermitDays
         }
 
         _signedOrder = signed.Order;
-        _lifted.UnionWith(
-            _holds
-                .Where(hold => hold.Order < signed.Order && hold.From <= _day)
-                .Where(hold => hold.Kind != PermitHoldKind.RecheckOverdue || _line.IsExamined(hold.From, _day, signed.Order))
-                .Select(hold => hold.Order)
-        );
+        _lifted.UnionWith(_holds.Where(hold => hold.Order < signed.Order && hold.From <= _day).Select(hold => hold.Order));
         _lifted.UnionWith(_pauses.Where(pause => pause.Order < signed.Order && pause.From <= _day).Select(pause => pause.Order));
         _lifted.UnionWith(
             _lowerings.Where(lowering => lowering.Order < signed.Order && lowering.From <= _day).Select(lowering => lowering.Order)
@@ -183,7 +184,7 @@ internal sealed class PermitDays
             entry.From <= _day
             && !_lifted.Contains(entry.Order)
             && (
-                entry.Kind is PermitHoldKind.RecheckOverdue or PermitHoldKind.VetWithdrawn
+                entry.Kind == PermitHoldKind.VetWithdrawn
                 || (!(entry.Until < _day) && !_ends.Any(end => end.Kind == entry.Kind && end.Order > entry.Order && end.From <= _day))
             )
         );
@@ -239,7 +240,7 @@ internal sealed class PermitDays
                 _line.Plan is null ? new(PermitReasonCode.NoPlan)
                 : _line.HasProblems ? new(PermitReasonCode.PlanHasProblems) { Since = _line.SignedOn }
                 : _line.Ended!;
-            return Of(_line.Ended is null ? PermitState.NothingSigned : PermitState.Closed, Work.None, Work.None, [reason]);
+            return Of(_line.Ended is null ? PermitState.NothingSigned : PermitState.Closed, Work.None, Work.None, Work.None, [reason]);
         }
 
         Work row = SignedRow();
@@ -266,7 +267,7 @@ internal sealed class PermitDays
             : holds > 0 ? PermitState.Held
             : PermitState.Live;
         bool isFloor = state is PermitState.Floor or PermitState.Lapsed;
-        Work work =
+        Work ofDay =
             state is PermitState.Stopped or PermitState.Paused ? Work.None
             : isFloor ? Work.Least(signed, _line.Floor ?? Work.None)
             : signed;
@@ -275,8 +276,46 @@ internal sealed class PermitDays
             reasons.Add(new PermitReason(PermitReasonCode.NoFloor));
         }
 
+        (Work work, PermitReason? ofWeek) = InWeek(ofDay);
+        if (ofWeek is not null)
+        {
+            reasons.Insert(state is PermitState.Live or PermitState.Held ? 0 : reasons.Count, ofWeek);
+        }
+
         AddGround(reasons);
-        return Of(state, work, signed, reasons);
+        return Of(state, work, ofDay, signed, reasons);
+    }
+
+    /// <summary>
+    /// What of a day's work the days before it in its week, Monday to Sunday, leave. Whatever was logged, and whenever, can only lower it;
+    /// whether a day counts does not ask for it.
+    /// </summary>
+    private (Work Work, PermitReason? Reason) InWeek(Work work)
+    {
+        if (!work.HasOuting)
+        {
+            return (work, null);
+        }
+
+        DateOnly monday = _day.AddDays(-(((int)_day.DayOfWeek + 6) % PlanRows.DaysOfWeek));
+        int[] done =
+        [
+            .. Enumerable.Range(0, _day.DayNumber - monday.DayNumber).Select(day => _done.GetValueOrDefault(monday.AddDays(day))),
+        ];
+        int worked = done.Count(minutes => minutes > 0);
+        if (worked >= work.DaysAWeek)
+        {
+            return (
+                new Work { Turnout = work.Turnout },
+                new PermitReason(PermitReasonCode.RestDay) { Done = worked, Most = work.DaysAWeek }
+            );
+        }
+
+        Work left = _line.WeekMinutes is { } most ? new PlanCaps(DayMinutes: Math.Max(0, most - done.Sum())).On(work) : work;
+        return (
+            left,
+            left == work ? null : new PermitReason(PermitReasonCode.WeekMinutesDone) { Done = done.Sum(), Most = _line.WeekMinutes }
+        );
     }
 
     private void AddStops(List<PermitReason> reasons)
@@ -324,11 +363,6 @@ internal sealed class PermitDays
             );
         }
 
-        reasons.AddRange(
-            Holds()
-                .Where(hold => hold.Kind == PermitHoldKind.RecheckOverdue && hold.From.AddDays(_settings.GraceDays) < _day)
-                .Select(hold => new PermitReason(PermitReasonCode.RecheckMissed) { Since = hold.From })
-        );
         if (_line.ValidUntil < _day)
         {
             reasons.Add(new PermitReason(PermitReasonCode.SignatureOver) { Since = _line.ValidUntil });
@@ -360,9 +394,6 @@ internal sealed class PermitDays
                     break;
                 case PermitHoldKind.BasisChanged:
                     reasons.Add(new PermitReason(PermitReasonCode.BasisChanged) { Since = hold.From });
-                    break;
-                case PermitHoldKind.RecheckOverdue when hold.From.AddDays(_settings.GraceDays) is var until && until >= _day:
-                    reasons.Add(new PermitReason(PermitReasonCode.RecheckDue) { Since = hold.From, Until = until });
                     break;
             }
         }
@@ -408,12 +439,13 @@ internal sealed class PermitDays
         reasons.AddRange(_line.Notes);
     }
 
-    private Permit Of(PermitState state, Work work, Work signed, IReadOnlyList<PermitReason> reasons) =>
+    private Permit Of(PermitState state, Work work, Work ofDay, Work signed, IReadOnlyList<PermitReason> reasons) =>
         new()
         {
             Date = _day,
             State = state,
             Work = work,
+            BeforeWeek = ofDay,
             SignedWork = signed,
             Source = _line.IsAlive
                 ? new(_line.Plan!.Id, _line.Plan.Number, _place, _line.Place, _line.Plan.Steps[_place.Step].Name, _line.SignedOn)

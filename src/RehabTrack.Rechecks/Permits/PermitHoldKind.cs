@@ -12,9 +12,6 @@ public enum PermitHoldKind
     /// <summary>What the last decision rested on was changed: growth stops.</summary>
     BasisChanged,
 
-    /// <summary>A recheck is due from this day: growth stops, and after the grace the floor holds.</summary>
-    RecheckOverdue,
-
     /// <summary>The responsible vet withdrew: nothing is permitted until another signs.</summary>
     VetWithdrawn,
 }

@@ -25,7 +25,10 @@ public static class PermitReader
         return days.Between(from, to);
     }
 
-    /// <summary>The latest day on which less was permitted, in some component, than on the day before; null when there was none.</summary>
+    /// <summary>
+    /// The latest day on which less was permitted, in some component, than on the day before; null when there was none. A day on which
+    /// the horse rests because the days or minutes of the week are done is none.
+    /// </summary>
     /// <param name="history">All that happened, as far as it is to be considered.</param>
     /// <param name="date">The practice's calendar date asked about.</param>
     /// <param name="settings">The days it goes by; null for the defaults. A drop older than <see cref="PermitSettings.DropDays"/> is past.</param>
@@ -33,7 +36,7 @@ public static class PermitReader
     {
         settings ??= new PermitSettings();
         IReadOnlyList<Permit> permits = Over(history, date.AddDays(-settings.DropDays - 1), date, settings);
-        return permits.Zip(permits.Skip(1)).LastOrDefault(days => !days.First.Work.IsWithin(days.Second.Work)).Second?.Date;
+        return permits.Zip(permits.Skip(1)).LastOrDefault(days => !days.First.BeforeWeek.IsWithin(days.Second.BeforeWeek)).Second?.Date;
     }
 
     /// <summary>
@@ -53,23 +56,12 @@ public static class PermitReader
             .Select(entry => entry.RecordedOn)
             .Append(date)
             .Min();
-        (int placings, int placedIn) = (0, 0);
         for (DateOnly day = start; day <= date; day = day.AddDays(1))
         {
             line.GoTo(day);
             line.Sign(day, _ => { }, () => { });
-            if (line.Placings > placings)
-            {
-                (placings, placedIn) = (line.Placings, line.Place.Step);
-            }
         }
 
-        return line.IsAlive
-            ? new SignedRecheck(
-                line.Due,
-                line.IsGateDue,
-                line.Plan!.Steps.Take(line.Place.Step + 1).Skip(placedIn).Min(step => step.RecheckIntervalDays)
-            )
-            : SignedRecheck.None;
+        return line.IsAlive ? new SignedRecheck(line.Due, line.IsGateDue, line.IntervalDays) : SignedRecheck.None;
     }
 }

@@ -18,4 +18,10 @@ public sealed record PermitReason(PermitReasonCode Code)
 
     /// <summary>The week of effective time in the step, from 1 as people count.</summary>
     public int? Week { get; init; }
+
+    /// <summary>Days, or minutes, that were done this week.</summary>
+    public int? Done { get; init; }
+
+    /// <summary>Days, or minutes, that a week permits.</summary>
+    public int? Most { get; init; }
 }

@@ -69,6 +69,12 @@ public enum PermitReasonCode
     /// <summary>Somebody lowered the work for a time.</summary>
     Lowered,
 
+    /// <summary>As many days of this week as a week permits were worked: the horse rests.</summary>
+    RestDay,
+
+    /// <summary>Of the most minutes of a week so many are done that less is left for today.</summary>
+    WeekMinutesDone,
+
     /// <summary>Effective time is behind the signed weeks: the least of the rows between holds.</summary>
     BehindSignedWeeks,
 

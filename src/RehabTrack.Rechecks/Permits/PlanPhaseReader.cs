@@ -17,7 +17,7 @@ public static class PlanPhaseReader
         List<PlanPhaseStart> starts = [];
         foreach (Permit permit in permits.Where(permit => permit.State != PermitState.NothingSigned))
         {
-            PlanPhase phase = PhaseOf(permit.Work.Outing);
+            PlanPhase phase = PhaseOf(permit.BeforeWeek.Outing);
             if (starts.Count == 0 || starts[^1].Phase != phase)
             {
                 starts.Add(new PlanPhaseStart(permit.Date.AddDays(1), phase));

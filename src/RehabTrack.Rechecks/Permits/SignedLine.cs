@@ -19,6 +19,10 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
     private DateOnly? _stoppedOn;
     private DateOnly? _heldOn;
     private (DateOnly From, DateOnly? Until)? _pause;
+    private DateOnly? _dated;
+    private bool _isGate;
+    private int _placedIn;
+    private DateOnly? _rhythm;
 
     /// <summary>The plan in force; null before the first, with a closed one still named.</summary>
     public PlanVersion? Plan { get; private set; }
@@ -38,11 +42,17 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
     /// <summary>The work signed for bad days; null for none.</summary>
     public Work? Floor { get; private set; }
 
-    /// <summary>The day on which growth stops for a recheck.</summary>
-    public DateOnly? Due { get; private set; }
+    /// <summary>Most minutes of a calendar week; null for no cap.</summary>
+    public int? WeekMinutes { get; private set; }
+
+    /// <summary>
+    /// The day on which growth stops for a recheck: that of the gate or the date that a vet named, or the end of the interval signed with
+    /// a step when that comes before.
+    /// </summary>
+    public DateOnly? Due => Earliest(_dated, _rhythm);
 
     /// <summary>Whether the due date is that of a gate.</summary>
-    public bool IsGateDue { get; private set; }
+    public bool IsGateDue => _isGate && !(_rhythm < _dated);
 
     /// <summary>The last day of the signature; null for no end.</summary>
     public DateOnly? ValidUntil { get; private set; }
@@ -58,6 +68,12 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
 
     /// <summary>How often a signature placed the horse.</summary>
     public int Placings { get; private set; }
+
+    /// <summary>
+    /// The shortest interval between rechecks, in days, that the steps name from the one in which the last signature placed the horse to
+    /// the one in which the line stands; null when none of them names one.
+    /// </summary>
+    public int? IntervalDays => Plan!.Steps.Take(Place.Step + 1).Skip(_placedIn).Min(step => step.RecheckIntervalDays);
 
     /// <summary>How often a plan that is no advance began with none in force before it.</summary>
     public int Beginnings { get; private set; }
@@ -93,8 +109,6 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
         {
             Place = PlanRows.Next(Plan!, Place);
         }
-
-        EndWithoutCase(day);
     }
 
     /// <summary>Takes in what was signed from a day on.</summary>
@@ -108,15 +122,17 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
             switch (entry)
             {
                 case PlanSigned plan when day == Later(plan.From, plan.RecordedOn):
+                    EndWithoutCase(day, plan.Order);
                     Sign(plan, day, onSigned, onReplaced);
                     break;
                 case DecisionSigned decision when day == Later(decision.Decision.From, decision.RecordedOn):
+                    EndWithoutCase(day, decision.Order);
                     Sign(decision, day, onSigned);
                     break;
             }
         }
 
-        EndWithoutCase(day);
+        EndWithoutCase(day, long.MaxValue);
     }
 
     private static DateOnly Later(DateOnly one, DateOnly other) => one > other ? one : other;
@@ -128,9 +144,9 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
     private bool IsGrowing(DateOnly day) =>
         _heldOn is null && _stoppedOn is null && PauseOn(day) is null && !(ValidUntil < day) && !(Due <= day);
 
-    private void EndWithoutCase(DateOnly day)
+    private void EndWithoutCase(DateOnly day, long before)
     {
-        if (IsAlive && !_cases.OpenOn(day).Any(_covered.Contains))
+        if (IsAlive && !_cases.OpenOn(day, before).Any(_covered.Contains))
         {
             Ended = new PermitReason(PermitReasonCode.NoOpenCase) { Since = day };
         }
@@ -152,32 +168,40 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
             return;
         }
 
+        // A case that was put away after this was signed spares the plan no examination.
+        bool followed =
+            follows
+            || (
+                Ended is { Code: PermitReasonCode.NoOpenCase, Since: { } ended }
+                && _cases.OpenOn(ended, signed.Order).Any(_covered.Contains)
+            );
         bool hasExamination =
-            (!follows || !(Due <= day) || IsExamined(Due.Value, day, signed.Order))
+            (!followed || IsSeen(day, signed.Order))
             && (
                 PlanRows.StretchOf(signed.Plan, signed.Place.Step) == 0
-                || IsExamined(follows ? SignedOn : DateOnly.MinValue, day, signed.Order)
+                || IsExamined(followed ? SignedOn : DateOnly.MinValue, day, signed.Order)
             );
         DateOnly? gate = PlanRows.DaysToGate(signed.Plan, signed.Place) is { } days ? day.AddDays(days) : null;
         if (signed.IsAdvance && hasExamination)
         {
             Clear();
             _covered = [.. _cases.OpenOn(day)];
-            (Plan, Place, SignedOn, Floor, Limits, ValidUntil) = (signed.Plan, signed.Place, day, signed.Plan.Floor, null, null);
-            Placings++;
+            (Floor, Limits, ValidUntil, WeekMinutes) = (signed.Plan.Floor, null, null, signed.Plan.Caps.WeekMinutes);
+            PlaceIn(signed.Plan, signed.Place, day);
             SetDue(signed.RecheckDate, gate);
+            _rhythm = RhythmFrom(day, signed.Order);
             onSigned(signed);
             return;
         }
 
-        DateOnly? due = Due;
-        bool isGateDue = IsGateDue;
+        (DateOnly? dated, bool isGate, DateOnly? rhythm) = (_dated, _isGate, _rhythm);
         SetDue(signed.RecheckDate, gate);
         if (follows)
         {
             onReplaced();
             Floor = Floor is null || signed.Plan.Floor is null ? null : Work.Least(Floor, signed.Plan.Floor);
-            (Due, IsGateDue) = due <= Due || Due is null ? (due, isGateDue) : (Due, IsGateDue);
+            WeekMinutes = Lowest(WeekMinutes, signed.Plan.Caps.WeekMinutes);
+            (_dated, _isGate) = dated <= _dated || _dated is null ? (dated, isGate) : (_dated, _isGate);
         }
         else
         {
@@ -185,10 +209,11 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
             Clear();
             _covered = [.. _cases.OpenOn(day)];
             (Floor, Limits, ValidUntil, Cap) = (signed.Plan.Floor, null, null, Work.None);
+            (WeekMinutes, rhythm) = (signed.Plan.Caps.WeekMinutes, null);
         }
 
-        (Plan, Place, SignedOn) = (signed.Plan, signed.Place, day);
-        Placings++;
+        PlaceIn(signed.Plan, signed.Place, day);
+        _rhythm = Earliest(rhythm, RhythmFrom(day, signed.Order));
         _notes.Add(
             new PermitReason(hasExamination ? PermitReasonCode.PlanNotAdvance : PermitReasonCode.DecisionWithoutExamination) { Since = day }
         );
@@ -196,12 +221,14 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
 
     private void Sign(DecisionSigned signed, DateOnly day, Action<PermitEntry> onSigned)
     {
+        Decision decision = signed.Decision;
         if (!IsAlive)
         {
+            // A plan signed before a stop does not begin after it, though none was in force when the stop came.
+            _latest = decision.Kind == DecisionKind.Stop ? Math.Max(_latest, signed.Order) : _latest;
             return;
         }
 
-        Decision decision = signed.Decision;
         bool isLatest = signed.Order > _latest;
         _latest = Math.Max(_latest, signed.Order);
         switch (decision.Kind)
@@ -251,14 +278,16 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
         {
             _heldOn = day;
             Limits = Lowest(Limits, decision.Limits);
-            (Due, IsGateDue) = (decision.RecheckDate ?? day.AddDays(settings.HoldDays), false);
+            (_dated, _isGate) = (decision.RecheckDate ?? day.AddDays(settings.HoldDays), false);
+            _rhythm = IntervalDays is { } interval ? Later(day, _cases.WaitingSince(day, signed.Order).AddDays(interval)) : null;
         }
         else
         {
             Clear();
-            (Place, SignedOn, Limits) = (decision.Place!.Value, day, decision.Limits);
-            Placings++;
-            SetDue(decision.RecheckDate, PlanRows.DaysToGate(Plan!, Place) is { } days ? day.AddDays(days) : null);
+            (Limits, WeekMinutes) = (decision.Limits, Plan!.Caps.WeekMinutes);
+            PlaceIn(Plan, decision.Place!.Value, day);
+            SetDue(decision.RecheckDate, PlanRows.DaysToGate(Plan, Place) is { } days ? day.AddDays(days) : null);
+            _rhythm = RhythmFrom(day, signed.Order);
         }
 
         onSigned(signed);
@@ -273,8 +302,7 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
             return PermitReasonCode.DecisionOutOfPlace;
         }
 
-        bool isDue = Due <= day;
-        if (isDue && !IsExamined(Due!.Value, day, signed.Order))
+        if (!IsSeen(day, signed.Order))
         {
             return PermitReasonCode.DecisionWithoutExamination;
         }
@@ -290,16 +318,52 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
         }
 
         int gates = PlanRows.StretchOf(Plan, place.Step) - PlanRows.StretchOf(Plan, Place.Step);
-        return gates > (isDue ? 1 : 0) ? PermitReasonCode.DecisionBeforeGate : null;
+        // The interval of a step brings no gate forward: only its own day and the date that a vet named do.
+        return gates > (_dated <= day ? 1 : 0) ? PermitReasonCode.DecisionBeforeGate : null;
+    }
+
+    /// <summary>Whether the last due date that has come by a day, if any, was followed by an examination of every open case.</summary>
+    private bool IsSeen(DateOnly day, long before) =>
+        (
+            _dated <= day ? _dated
+            : _rhythm <= day ? _rhythm
+            : null
+        )
+            is not { } due
+        || IsExamined(due, day, before);
+
+    private void PlaceIn(PlanVersion plan, PlanPlace place, DateOnly day)
+    {
+        (Plan, Place, SignedOn, _placedIn) = (plan, place, day, place.Step);
+        Placings++;
+    }
+
+    /// <summary>
+    /// The day on which the first interval of the steps up to the next gate ends, counted from when the cases were last examined; for a
+    /// step that comes later not before its first day, for the first not before the signature. No lost day moves it.
+    /// </summary>
+    private DateOnly? RhythmFrom(DateOnly day, long before)
+    {
+        DateOnly since = _cases.WaitingSince(day, before);
+        return Enumerable
+            .Range(Place.Step, PlanRows.LastOfStretch(Plan!, Place.Step) + 1 - Place.Step)
+            .Where(step => Plan!.Steps[step].RecheckIntervalDays is not null)
+            .Select(step =>
+                (DateOnly?)Later(
+                    day.AddDays(PlanRows.DaysToStep(Plan!, Place, step)),
+                    since.AddDays(Plan!.Steps[step].RecheckIntervalDays!.Value)
+                )
+            )
+            .Min();
     }
 
     private void Lower(Decision decision, DateOnly? validUntil)
     {
         Limits = Lowest(Limits, decision.Limits);
         ValidUntil = Earliest(ValidUntil, validUntil);
-        if (decision.RecheckDate < Due || (Due is null && decision.RecheckDate is not null))
+        if (decision.RecheckDate < _dated || (_dated is null && decision.RecheckDate is not null))
         {
-            (Due, IsGateDue) = (decision.RecheckDate, false);
+            (_dated, _isGate) = (decision.RecheckDate, false);
         }
 
         if (decision.Floor is { } floor)
@@ -309,7 +373,7 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
     }
 
     private void SetDue(DateOnly? recheck, DateOnly? gate) =>
-        (Due, IsGateDue) = gate is not null && !(recheck < gate) ? (gate, true) : (recheck, false);
+        (_dated, _isGate) = gate is not null && !(recheck < gate) ? (gate, true) : (recheck, false);
 
     private void Clear()
     {

@@ -6,8 +6,8 @@ namespace RehabTrack.Rechecks.Permits;
 /// <param name="Lacks">What keeps it from counting in full; empty when it does. With a lack it only lowers.</param>
 public sealed record SigningPreview(Permit Before, Permit After, IReadOnlyList<PermitReason> Lacks)
 {
-    /// <summary>Whether a component of the work would rise: an increase, which is an advance.</summary>
-    public bool IsIncrease => !After.Work.IsWithin(Before.Work);
+    /// <summary>Whether a component of the work would rise: an increase, which is an advance. A day of rest in the week hides none.</summary>
+    public bool IsIncrease => !After.BeforeWeek.IsWithin(Before.BeforeWeek);
 
     /// <summary>The preview of a plan or a decision.</summary>
     /// <param name="history">What happened so far.</param>

@@ -195,7 +195,7 @@ public static class StandingReader
             PermitReasonCode.UnsignedSetback => Finding(StandingKind.UnsignedSetback, FindingSeverity.Red, StandingStep.Examine),
             PermitReasonCode.BasisChanged => Finding(StandingKind.BasisChanged, FindingSeverity.Amber, StandingStep.Decide),
             PermitReasonCode.VetWithdrawn => Finding(StandingKind.VetWithdrawn, FindingSeverity.Red, StandingStep.Decide),
-            PermitReasonCode.NoLog when permit.Work.HasOuting => Finding(
+            PermitReasonCode.NoLog when permit.BeforeWeek.HasOuting => Finding(
                 StandingKind.NoLog,
                 FindingSeverity.Amber,
                 StandingStep.CallYard,

@@ -97,8 +97,35 @@ public sealed class AdherenceTests
         Assert.Equal((AdherenceStanding.Within, 125, 125), (five.Standing, five.PermittedMinutes, five.Done.Total));
         Assert.Equal(AdherenceStanding.Over, six.Standing);
         Assert.Equal([OverKind.Days], six.Over);
+        Assert.Equal([AdherenceStanding.Within, AdherenceStanding.Over], [six.Days[4].Standing, six.Days[5].Standing]);
+        Assert.Equal([OverKind.Days], six.Days[5].Over);
         Assert.Equal(AdherenceStanding.Under, three.Standing);
         Assert.Equal(AdherenceStanding.NoLog, Week(Permit).Standing);
+    }
+
+    [Fact]
+    public void The_sixth_day_of_five_is_over_in_all_its_minutes()
+    {
+        Story story = Story.Of(Plans.Simple with { Steps = [Plans.Step("walk", 28, new GaitRule(20), 0) with { DaysAWeek = 5 }] });
+        for (int day = 0; day < 6; day++)
+        {
+            story.Does(day, new OutingMinutes(20));
+        }
+
+        WeekAdherence week = Assert.Single(
+            AdherenceReader.ByWeek(
+                story.History.Entries.OfType<DayLogged>().Select(entry => entry.Log),
+                AdherenceReader.Permitted(story.History, [], Monday, Monday.AddDays(6)),
+                Monday,
+                Monday.AddDays(6)
+            )
+        );
+
+        Assert.Equal((6, 100, 120), (week.DaysWorked, week.PermittedMinutes, week.Done.Total));
+        Assert.Equal(AdherenceStanding.Within, week.Days[4].Standing);
+        Assert.Equal(20, week.Days[5].Beyond.Total);
+        Assert.Contains(OverKind.Days, week.Days[5].Over);
+        Assert.Equal(AdherenceStanding.NoLog, week.Days[6].Standing);
     }
 
     [Fact]

@@ -211,6 +211,217 @@ public sealed class PermitReaderTests
         Assert.Equal(PermitState.Lapsed, story.On(95).State);
     }
 
+    // The interval between rechecks that is signed with a step.
+
+    private static PlanVersion Every(int? first, int? second = null) =>
+        Plan with
+        {
+            Steps =
+            [
+                Plan.Steps[0] with
+                {
+                    RecheckIntervalDays = first,
+                },
+                Plan.Steps[1] with
+                {
+                    RecheckIntervalDays = second,
+                },
+                Plan.Steps[2],
+            ],
+        };
+
+    [Fact]
+    public void The_interval_of_a_step_stops_growth_before_a_later_date_that_was_signed()
+    {
+        Story story = Story.Of(Every(14), recheck: Story.Day(60)).LogsEach(0, 60);
+
+        Assert.Equal((Story.Day(14), false, Story.Day(28)), (story.On(3).Due, story.On(3).IsGateDue, story.On(3).GraceEnds));
+        Assert.Equal((PermitState.Live, new OutingMinutes(15)), (story.On(13).State, Outing(story, 13)));
+        Assert.Equal((PermitState.Held, PermitReasonCode.RecheckDue), (story.On(14).State, Codes(story, 14)[0]));
+        Assert.Equal(new OutingMinutes(15), Outing(story, 28));
+        Assert.Equal((PermitState.Lapsed, PermitReasonCode.RecheckMissed), (story.On(29).State, Codes(story, 29)[0]));
+        Assert.Equal(PermitState.Lapsed, story.Decides(DecisionKind.Hold, 30).On(30).State);
+        Assert.Equal(PermitState.Held, story.Examines(31).Decides(DecisionKind.Hold, 31).On(31).State);
+    }
+
+    [Fact]
+    public void The_interval_runs_from_the_examination_that_was_longest_ago()
+    {
+        Story one = new Story(Every(30)).Opens(0).Examines(0).Signs(Every(30), 10).LogsEach(10, 60);
+        Story two = new Story(Every(30))
+            .Opens(0)
+            .Opens(0, OtherCase)
+            .Examines(5)
+            .Examines(8)
+            .Examines(2, OtherCase)
+            .Signs(Every(30), 10)
+            .LogsEach(10, 60);
+
+        Assert.Equal(Story.Day(30), one.On(10).Due);
+        Assert.Equal(Story.Day(32), two.On(10).Due);
+    }
+
+    [Fact]
+    public void An_interval_that_is_over_when_it_is_signed_is_due_on_that_day()
+    {
+        Story story = new Story(Every(30)).Opens(0).Examines(0).Signs(Every(30), 50).LogsEach(50, 80);
+
+        Assert.Equal((Story.Day(50), PermitState.Held), (story.On(50).Due, story.On(50).State));
+        Assert.Equal((new OutingMinutes(10), PermitState.Lapsed), (Outing(story, 64), story.On(65).State));
+    }
+
+    [Theory]
+    [InlineData(null, 5, 28)]
+    [InlineData(null, 35, 35)]
+    [InlineData(null, 45, 42)]
+    [InlineData(40, 30, 30)]
+    [InlineData(20, 5, 20)]
+    public void The_interval_of_a_step_that_comes_later_counts_from_its_first_day_on(int? first, int second, int due) =>
+        Assert.Equal(Story.Day(due), Story.Of(Every(first, second)).On(0).Due);
+
+    [Fact]
+    public void No_pause_and_no_examination_without_a_decision_moves_the_end_of_an_interval()
+    {
+        Assert.Equal(Story.Day(14), Story.Of(Every(14)).LogsEach(0, 60).Pauses(3, 8).On(12).Due);
+        Assert.Equal(Story.Day(14), Story.Of(Every(14)).LogsEach(0, 60).Examines(10).On(12).Due);
+        Assert.Equal(
+            Story.Day(24),
+            Story.Of(Every(14)).LogsEach(0, 60).Examines(10).Decides(DecisionKind.Advance, 11, new PlanPlace(0, 11)).On(12).Due
+        );
+    }
+
+    [Fact]
+    public void A_hold_is_due_at_the_end_of_the_interval_of_its_step() =>
+        Assert.Equal(
+            Story.Day(24),
+            Story.Of(Every(14)).LogsEach(0, 60).Examines(10).Decides(DecisionKind.Hold, 10, recheck: 50).On(12).Due
+        );
+
+    [Fact]
+    public void The_interval_of_a_step_brings_no_gate_forward()
+    {
+        Story story = Story.Of(Every(14)).LogsEach(0, 60).Examines(14).Decides(DecisionKind.Advance, 14, PastGate);
+
+        Assert.Equal(new OutingMinutes(15), Outing(story, 14));
+        Assert.Contains(PermitReasonCode.DecisionBeforeGate, Codes(story, 14));
+    }
+
+    [Fact]
+    public void At_a_gate_an_examination_since_an_earlier_interval_is_not_enough()
+    {
+        Story before = Story.Of(Every(14)).LogsEach(0, 60).Examines(20).Decides(DecisionKind.Advance, 43, PastGate);
+        Story after = Story.Of(Every(14)).LogsEach(0, 60).Examines(42).Decides(DecisionKind.Advance, 43, PastGate);
+
+        Assert.Contains(PermitReasonCode.DecisionWithoutExamination, Codes(before, 43));
+        Assert.Equal(new OutingMinutes(20, 10), Outing(after, 43));
+    }
+
+    // Days and minutes of a week. Day 0 is a Monday.
+
+    private static readonly PlanVersion FiveDays = Plan with
+    {
+        Steps = [Plans.Step("walk", 60, new GaitRule(20), 0) with { DaysAWeek = 5, Turnout = Turnout.SmallPaddock }],
+    };
+
+    private static Story Worked(Story story, int minutes, params int[] days)
+    {
+        foreach (int day in days)
+        {
+            story.Does(day, new OutingMinutes(minutes));
+        }
+
+        return story;
+    }
+
+    [Fact]
+    public void When_the_days_of_the_week_are_done_the_horse_rests_until_monday()
+    {
+        Story story = Worked(Story.Of(FiveDays), 20, 0, 1, 2, 3, 4);
+
+        Assert.Equal(new OutingMinutes(20), Outing(story, 4));
+        foreach (int day in new[] { 5, 6 })
+        {
+            Permit permit = story.On(day);
+            Assert.Equal((new Work { Turnout = Turnout.SmallPaddock }, PermitState.Live), (permit.Work, permit.State));
+            Assert.Equal(new PermitReason(PermitReasonCode.RestDay) { Done = 5, Most = 5 }, permit.Reasons[0]);
+            Assert.Equal(new OutingMinutes(20), permit.BeforeWeek.Outing);
+        }
+
+        Assert.Equal(new OutingMinutes(20), Outing(story, 7));
+    }
+
+    [Fact]
+    public void Days_in_the_box_and_two_logs_of_one_day_are_no_more_days()
+    {
+        Story story = Worked(Story.Of(FiveDays), 10, 0, 0, 1, 2, 3).Logs(4);
+
+        Assert.Equal(new OutingMinutes(20), Outing(story, 5));
+        Assert.DoesNotContain(PermitReasonCode.RestDay, Codes(story, 5));
+    }
+
+    [Fact]
+    public void A_log_that_comes_late_makes_the_rest_of_its_week_days_of_rest()
+    {
+        Story story = Worked(Story.Of(FiveDays), 20, 0, 1, 2, 3);
+
+        Assert.True(story.On(5).Work.HasOuting);
+        Assert.False(story.Does(4, new OutingMinutes(20), recorded: 9).On(5).Work.HasOuting);
+    }
+
+    [Fact]
+    public void A_day_of_rest_neither_stops_nor_drops_nor_hides_an_increase()
+    {
+        Story story = Worked(Story.Of(FiveDays), 20, 0, 1, 2, 3, 4);
+        PlanSigned more = new()
+        {
+            Order = 100,
+            RecordedOn = Story.Day(5),
+            Plan = FiveDays with { Id = "more", Number = 2, Steps = [FiveDays.Steps[0] with { Walk = new GaitRule(30) }] },
+            From = Story.Day(5),
+            IsAdvance = true,
+        };
+
+        Assert.Null(PermitReader.LastDrop(story.History, Story.Day(6)));
+        Assert.True(SigningPreview.Of(story.History, more).IsIncrease);
+        Assert.Equal(story.On(6).Source, Story.Of(FiveDays).LogsEach(0, 4).On(6).Source);
+    }
+
+    [Fact]
+    public void While_growth_is_held_the_day_of_rest_is_told_first_and_after_a_concern_the_concern()
+    {
+        Story held = Worked(Story.Of(FiveDays), 20, 0, 1, 2, 3, 4).Holds(PermitHoldKind.Setback, 3);
+        Story worried = Worked(Story.Of(FiveDays with { Floor = Plans.Walk(10) with { DaysAWeek = 5 } }), 10, 0, 1, 2, 3, 4).Worries(3);
+
+        Assert.Equal([PermitReasonCode.RestDay, PermitReasonCode.Setback], Codes(held, 5)[..2]);
+        Assert.Equal([PermitReasonCode.Concern, PermitReasonCode.RestDay], Codes(worried, 5)[..2]);
+        Assert.False(worried.On(5).Work.HasOuting);
+    }
+
+    [Theory]
+    [InlineData(20, 20, false)]
+    [InlineData(60, 20, false)]
+    [InlineData(85, 15, true)]
+    [InlineData(100, 0, true)]
+    [InlineData(140, 0, true)]
+    public void Of_the_cap_of_a_week_the_rest_of_the_week_gets_what_is_left(int monday, int left, bool told)
+    {
+        Story story = Worked(Story.Of(FiveDays with { Caps = new PlanCaps(WeekMinutes: 100) }), monday, 0);
+
+        Assert.Equal(new OutingMinutes(left), Outing(story, 1));
+        Assert.Equal(told, Codes(story, 1).Contains(PermitReasonCode.WeekMinutesDone));
+        Assert.Equal(new OutingMinutes(20), Outing(story, 7));
+    }
+
+    [Fact]
+    public void A_changed_plan_that_is_no_advance_keeps_the_cap_of_the_week()
+    {
+        PlanVersion capped = FiveDays with { Caps = new PlanCaps(WeekMinutes: 100) };
+        PlanVersion next = FiveDays with { Id = "next", Number = 2 };
+
+        Assert.Equal(new OutingMinutes(10), Outing(Worked(Story.Of(capped), 90, 0).Signs(next, 1, isAdvance: false), 1));
+        Assert.Equal(new OutingMinutes(20), Outing(Worked(Story.Of(capped), 90, 0).Signs(next, 1), 1));
+    }
+
     // Concern, signs, holds.
 
     [Fact]
@@ -270,16 +481,6 @@ public sealed class PermitReaderTests
         Assert.Equal(new OutingMinutes(15), Outing(story, 20));
         Assert.Equal(new OutingMinutes(15), Outing(story, 23));
         Assert.Equal(new OutingMinutes(20), Outing(story, 24));
-    }
-
-    [Fact]
-    public void A_recheck_told_as_overdue_lapses_after_the_grace_and_wants_an_examination()
-    {
-        Story story = Logged().Holds(PermitHoldKind.RecheckOverdue, 10);
-
-        Assert.Equal((PermitState.Held, PermitState.Lapsed), (story.On(24).State, story.On(25).State));
-        Assert.Equal(PermitState.Lapsed, story.Decides(DecisionKind.Hold, 26).On(26).State);
-        Assert.Equal(PermitState.Held, story.Examines(27).Decides(DecisionKind.Hold, 27).On(27).State);
     }
 
     [Fact]
@@ -495,6 +696,15 @@ public sealed class PermitReaderTests
         Assert.Contains(PermitReasonCode.DecisionOutOfPlace, Codes(story, 10));
     }
 
+    [Fact]
+    public void A_stop_that_comes_before_the_first_day_of_a_signed_plan_keeps_it_from_beginning()
+    {
+        Story story = new Story(Plan).Opens(0).Signs(Plan, 10, recorded: 2).Decides(DecisionKind.Stop, 5);
+
+        Assert.Equal((PermitState.NothingSigned, Work.None), (story.On(10).State, story.On(10).Work));
+        Assert.Equal(new OutingMinutes(10), Outing(story.Signs(Plan, 12), 12));
+    }
+
     // A changed plan.
 
     [Fact]
@@ -565,6 +775,36 @@ public sealed class PermitReaderTests
         Assert.Equal(new OutingMinutes(15), Outing(story, 10));
         story.Closes(20);
         Assert.Equal((PermitState.Closed, Work.None), (story.On(20).State, story.On(20).Work));
+    }
+
+    [Fact]
+    public void A_case_put_away_after_the_signature_does_not_make_up_for_its_examination()
+    {
+        Story Signed() => Logged().Opens(10, OtherCase).Examines(42);
+
+        Assert.Equal(new OutingMinutes(25, 5), Outing(Signed().Decides(DecisionKind.Advance, 42, PastGate).Closes(42, OtherCase), 42));
+        Assert.Equal(new OutingMinutes(20, 10), Outing(Signed().Closes(42, OtherCase).Decides(DecisionKind.Advance, 42, PastGate), 42));
+    }
+
+    [Theory]
+    [InlineData(60)]
+    [InlineData(50)]
+    public void A_case_put_away_after_a_changed_plan_was_signed_spares_it_no_examination(int closed)
+    {
+        Story story = Logged().Opens(10, OtherCase).Signs(Plan with { Id = "next", Number = 2 }, 60, recorded: 45);
+
+        Assert.Equal(Work.None, story.On(60).Work);
+        Assert.Equal(Work.None, story.Closes(closed, recorded: closed).On(60).Work);
+        Assert.Equal(Work.None, Logged().Opens(10, OtherCase).Signs(Plan with { Id = "next" }, 60).Closes(55, recorded: 60).On(60).Work);
+    }
+
+    [Fact]
+    public void A_plan_begun_on_the_day_on_which_the_one_before_it_ended_is_a_first_plan()
+    {
+        Story story = Logged().Closes(20).Opens(20, OtherCase).Signs(Plan with { Id = "next", Number = 2 }, 20, isAdvance: false);
+
+        Assert.Equal(Work.None, story.On(25).Work);
+        Assert.Contains(PermitReasonCode.PlanNotAdvance, Codes(story, 25));
     }
 
     [Fact]

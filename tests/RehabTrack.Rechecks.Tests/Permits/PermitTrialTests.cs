@@ -34,7 +34,7 @@ public sealed class PermitTrialTests
     [Fact]
     public void No_made_up_history_breaks_a_rule_or_differs_from_the_model() => Assert.Equal([], PermitTrials.Run(1_000_000, 250));
 
-    // Seeds of the long run: two plans signed on one day, neither as an advance; a plan begun on the day on which the one before it ended.
+    // Seeds of a long run, with what was added to the histories since: two plans signed on one day, neither as an advance; a plan begun on the day on which the one before it ended.
     [Theory]
     [InlineData(20135)]
     [InlineData(20363)]

@@ -11,7 +11,7 @@ public sealed class PlanPhaseTests
         PermitReader.For(Story.Of(Plans.Simple).History, Story.Day(day)) with
         {
             State = state,
-            Work = work,
+            BeforeWeek = work,
         };
 
     [Fact]

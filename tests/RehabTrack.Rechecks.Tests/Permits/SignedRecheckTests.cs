@@ -45,6 +45,16 @@ public sealed class SignedRecheckTests
         }
     }
 
+    [Fact]
+    public void The_interval_of_a_step_and_the_permit_name_the_same_day()
+    {
+        Story story = Story.Of(Every(14, null, null), recheck: Story.Day(60)).LogsEach(0, 30);
+
+        Assert.Equal(new SignedRecheck(Story.Day(14), false, 14), On(story, 5));
+        Assert.Equal(story.On(5).Due, On(story, 5).Due);
+        Assert.Equal(story.On(20).Due, On(story, 20).Due);
+    }
+
     [Theory]
     [InlineData(5, 45, null, null, 45)]
     [InlineData(30, 45, 30, null, 30)]

@@ -86,35 +86,21 @@ public sealed class TemplateWeekTests
         Assert.Equal(new OutingMinutes(20, 20, 5), Passed("sdft-severe", Filled).On(7 * 38).Work.Outing);
     }
 
-    // FVMA 29: after k full weeks past the gate 2k min of trot, up to the ceiling of the vet.
+    public static TheoryData<int> ShockWaveWeeks => [.. Enumerable.Range(0, 31)];
+
+    // FVMA 29: 20 min of walk for ten weeks; after k full weeks past the gate 2k min of trot, up to the ceiling of the vet.
     [Theory]
-    [InlineData(0, 0)]
-    [InlineData(6, 0)]
-    [InlineData(7, 2)]
-    [InlineData(13, 2)]
-    [InlineData(34, 8)]
-    [InlineData(35, 10)]
-    [InlineData(69, 18)]
-    [InlineData(70, 20)]
-    [InlineData(140, 20)]
-    public void Hind_proximal_with_shock_wave_past_the_gate(int day, int trot)
+    [MemberData(nameof(ShockWaveWeeks))]
+    public void Hind_proximal_with_shock_wave_week_by_week(int week)
     {
-        Story story = Passed("suspensory-hind-proximal-shock-wave", WithCeiling);
+        PermitHistory history = Passed("suspensory-hind-proximal-shock-wave", WithCeiling).History;
 
-        Assert.Equal(new OutingMinutes(20, trot), story.On(70 + day).Work.Outing);
-        Assert.Equal(5, story.On(70 + day).Work.DaysAWeek);
-    }
-
-    // FVMA 29: 20 min of walk for ten weeks.
-    [Theory]
-    [InlineData(0)]
-    [InlineData(35)]
-    [InlineData(69)]
-    public void Hind_proximal_with_shock_wave_before_the_gate_walks(int day) =>
-        Assert.Equal(
-            new OutingMinutes(20),
-            Story.Of(WithCeiling(Plan("suspensory-hind-proximal-shock-wave"))).LogsEach(0, 90).On(day).Work.Outing
+        Assert.All(
+            PermitReader.Over(history, Story.Day(7 * week), Story.Day((7 * week) + 6)),
+            permit =>
+                Assert.Equal((new OutingMinutes(20, Math.Clamp(2 * (week - 10), 0, 20)), 5), (permit.Work.Outing, permit.Work.DaysAWeek))
         );
+    }
 
     [Theory]
     [InlineData(70, 20)]

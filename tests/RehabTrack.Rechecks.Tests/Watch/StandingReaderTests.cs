@@ -267,6 +267,32 @@ public sealed class StandingReaderTests
     }
 
     [Fact]
+    public void A_day_more_than_the_week_permits_is_too_much_also_when_the_others_were_entered_after_it()
+    {
+        PlanVersion five = Plans.Simple with { Steps = [Plans.Step("walk", 60, new GaitRule(20), 0) with { DaysAWeek = 5 }] };
+        Story Worked(params int[] days)
+        {
+            Story story = Story.Of(five).LogsEach(0, 6);
+            foreach (int day in days)
+            {
+                story.Does(day, new OutingMinutes(20), recorded: 12);
+            }
+
+            return story;
+        }
+
+        Assert.Null(Over(13, Worked(7, 8, 9, 10, 11)));
+        StandingFinding over = Over(13, Worked(7, 8, 9, 10, 11, 12))!;
+        Assert.Equal((Story.Day(12), 1), (over.Since, over.Days));
+        Assert.Contains(OverKind.Days, over.Over);
+        WatchedHorse shown = Horse(Worked(12, 7, 8, 9, 10, 11)) with
+        {
+            Shown = [KeyValuePair.Create(Story.Day(12), Plans.Walk(20) with { DaysAWeek = 5 })],
+        };
+        Assert.Equal([OverKind.Days], Assert.Single(StandingReader.Of(shown, Story.Day(13))).Over);
+    }
+
+    [Fact]
     public void Too_much_on_three_days_is_red_and_the_figures_are_of_all_of_them()
     {
         StandingFinding two = Over(12, Done(Working(9), (10, 25, 0), (11, 25, 0)))!;

@@ -33,6 +33,48 @@ public sealed class NaivePermits
     /// <summary>What is permitted on a day, and how it stands.</summary>
     public (Work Work, PermitState State) On(int day)
     {
+        (Work work, PermitState state) = BeforeWeek(day);
+        return (LeftOfWeek(day, work), state);
+    }
+
+    /// <summary>What the days of the week so far leave of a day's work; day 0 of the stories is a Monday.</summary>
+    private Work LeftOfWeek(int day, Work work)
+    {
+        int[] done =
+        [
+            .. Enumerable
+                .Range(day - (day % 7), day % 7)
+                .Select(earlier =>
+                    _all.OfType<DayLogged>().Where(entry => Number(entry.Log.Date) == earlier).Sum(entry => entry.Log.Done.Total)
+                ),
+        ];
+        int left = (_days[day].WeekMinutes ?? int.MaxValue) - done.Sum();
+        if (!work.HasOuting || done.Count(minutes => minutes > 0) >= work.DaysAWeek || left <= 0)
+        {
+            return new Work { Turnout = work.Turnout };
+        }
+
+        int[] gaits = [work.Outing.Walk, work.Outing.Trot, work.Outing.Canter, work.Outing.Gallop];
+        while (gaits.Sum() > left)
+        {
+            gaits[Array.FindLastIndex(gaits, minutes => minutes > 0)]--;
+        }
+
+        int outings = work.OutingsADay;
+        while (outings * gaits.Sum() > left)
+        {
+            outings--;
+        }
+
+        return work with
+        {
+            Outing = new OutingMinutes(gaits[0], gaits[1], gaits[2], gaits[3]),
+            OutingsADay = outings,
+        };
+    }
+
+    private (Work Work, PermitState State) BeforeWeek(int day)
+    {
         Signed signed = _days[day];
         if (signed.Plan is null || signed.IsBroken)
         {
@@ -66,11 +108,7 @@ public sealed class NaivePermits
             return (floor, PermitState.Floor);
         }
 
-        bool isMissed =
-            signed.Due + _settings.GraceDays < day
-            || Covering<HoldPlaced>(day)
-                .Any(hold => hold.Kind == PermitHoldKind.RecheckOverdue && Number(hold.From) + _settings.GraceDays < day);
-        if (isMissed || signed.ValidUntil < day)
+        if (signed.Due + _settings.GraceDays < day || signed.ValidUntil < day)
         {
             return (floor, PermitState.Lapsed);
         }
@@ -93,7 +131,6 @@ public sealed class NaivePermits
         _isOut.Add(false);
         _isAway.Add(day > 0 && _isAway[day - 1]);
 
-        signed = WithoutCase(day, signed);
         foreach (PermitEntry entry in _all.Where(entry => !entry.IsImported))
         {
             int from = entry switch
@@ -104,12 +141,13 @@ public sealed class NaivePermits
             };
             if (from == day)
             {
+                signed = WithoutCase(day, signed, entry.Order);
                 _days[day] = signed;
                 signed = entry is PlanSigned plan ? Take(day, signed, plan) : Take(day, signed, (DecisionSigned)entry);
             }
         }
 
-        signed = WithoutCase(day, signed);
+        signed = WithoutCase(day, signed, long.MaxValue);
         _days[day] = signed;
         if (signed.IsAlive)
         {
@@ -165,8 +203,8 @@ public sealed class NaivePermits
             && Covering<HoldPlaced>(day).Count == 0;
     }
 
-    private Signed WithoutCase(int day, Signed signed) =>
-        signed.IsAlive && !Open(day).Any(signed.Cases.Contains) ? signed with { HasEnded = true } : signed;
+    private Signed WithoutCase(int day, Signed signed, long before) =>
+        signed.IsAlive && !Open(day, before).Any(signed.Cases.Contains) ? signed with { HasEnded = true, LeftOn = day } : signed;
 
     private Signed Take(int day, Signed before, PlanSigned entry)
     {
@@ -183,7 +221,9 @@ public sealed class NaivePermits
             Place = entry.Place,
             PlacedOn = day,
             PlacedBy = entry.Order,
+            PlacedIn = entry.Place.Step,
             Floor = entry.Plan.Floor,
+            WeekMinutes = entry.Plan.Caps.WeekMinutes,
             Cases = [.. Open(day)],
         };
         if (
@@ -198,11 +238,14 @@ public sealed class NaivePermits
 
         int? gate = DaysToGate(entry.Plan, entry.Place) is { } days ? day + days : null;
         (int? due, bool isGate) = Sooner(entry.RecheckDate is { } seen ? Number(seen) : null, gate);
-        next = next with { Due = due, IsGate = isGate };
+        int? interval = EndOfInterval(day, entry.Plan, entry.Place, entry.Order);
+        next = next with { Dated = due, IsGate = isGate, Interval = interval };
         bool isBeyondGate = entry.Plan.Steps.Take(entry.Place.Step).Any(step => step.Gate is not null);
+        // The closing that ended the plan before may have come after this was signed.
+        bool isBefore = before.IsAlive || (before.LeftOn is { } left && Open(left, entry.Order).Any(before.Cases.Contains));
         bool isSeen =
-            !(before.IsAlive && before.Due <= day && !Examined(before.Due.Value, day, entry.Order))
-            && !(isBeyondGate && !Examined(before.IsAlive ? before.PlacedOn : int.MinValue, day, entry.Order));
+            !(isBefore && before.LastDue(day) is { } waiting && !Examined(waiting, day, entry.Order))
+            && !(isBeyondGate && !Examined(isBefore ? before.PlacedOn : int.MinValue, day, entry.Order));
         if (entry.IsAdvance && isSeen)
         {
             _inFull.Add((day, entry));
@@ -222,23 +265,23 @@ public sealed class NaivePermits
             Place = entry.Place,
             PlacedOn = day,
             PlacedBy = entry.Order,
+            PlacedIn = entry.Place.Step,
             Floor = before.Floor is null || entry.Plan.Floor is null ? null : Lesser(before.Floor, entry.Plan.Floor),
-            Due =
-                before.Due is null ? due
-                : due is null ? before.Due
-                : Math.Min(before.Due.Value, due.Value),
+            WeekMinutes = Lesser(before.WeekMinutes, entry.Plan.Caps.WeekMinutes),
+            Dated = Lesser(before.Dated, due),
+            Interval = Lesser(before.Interval, interval),
             MayOnlyLower = [.. before.MayOnlyLower, old],
         };
     }
 
     private Signed Take(int day, Signed before, DecisionSigned entry)
     {
+        Decision decision = entry.Decision;
         if (!before.IsAlive)
         {
-            return before;
+            return decision.Kind == DecisionKind.Stop ? before with { Latest = Math.Max(before.Latest, entry.Order) } : before;
         }
 
-        Decision decision = entry.Decision;
         bool isLatest = entry.Order > before.Latest;
         Signed now = before with { Latest = Math.Max(before.Latest, entry.Order) };
         int? until = decision.ValidUntil is { } valid ? Number(valid) : null;
@@ -260,7 +303,6 @@ public sealed class NaivePermits
         }
 
         PlanVersion plan = now.Plan!;
-        bool isDue = now.Due <= day;
         bool fits = decision.Place is { } place && place.Step >= 0 && place.Step < plan.Steps.Count && place.Days >= 0;
         PlanPlace signedPlace = SignedPlace(day, now);
         int gates = fits
@@ -270,12 +312,12 @@ public sealed class NaivePermits
         bool counts =
             isLatest
             && decision.PlanVersionId == plan.Id
-            && (!isDue || Examined(now.Due!.Value, day, entry.Order))
+            && (now.LastDue(day) is not { } waiting || Examined(waiting, day, entry.Order))
             && decision.Kind switch
             {
                 DecisionKind.Hold => true,
                 DecisionKind.StepBack => fits && decision.Place!.Value <= signedPlace,
-                _ => fits && (gates <= 0 || (gates == 1 && isDue)),
+                _ => fits && (gates <= 0 || (gates == 1 && now.Dated <= day)),
             };
         if (!counts)
         {
@@ -307,8 +349,11 @@ public sealed class NaivePermits
                 now with
                 {
                     Limits = [.. now.Limits, decision.Limits],
-                    Due = seen ?? day + _settings.HoldDays,
+                    Dated = seen ?? day + _settings.HoldDays,
                     IsGate = false,
+                    Interval = plan.Steps.Take(signedPlace.Step + 1).Skip(now.PlacedIn).Min(step => step.RecheckIntervalDays) is { } rhythm
+                        ? Math.Max(day, Waiting(day, entry.Order) + rhythm)
+                        : null,
                 }
             );
         }
@@ -319,14 +364,53 @@ public sealed class NaivePermits
             Place = decision.Place.Value,
             PlacedOn = day,
             PlacedBy = entry.Order,
+            PlacedIn = decision.Place.Value.Step,
+            WeekMinutes = plan.Caps.WeekMinutes,
             HeldOn = null,
             IsStopped = false,
             MayOnlyLower = [],
             Limits = [decision.Limits],
-            Due = due,
+            Dated = due,
             IsGate = isGate,
+            Interval = EndOfInterval(day, plan, decision.Place.Value, entry.Order),
         };
     }
+
+    /// <summary>The earliest end of an interval of the steps up to the gate, each from its first day on at the earliest.</summary>
+    private int? EndOfInterval(int day, PlanVersion plan, PlanPlace from, long before)
+    {
+        int? earliest = null;
+        int first = day;
+        for (int step = from.Step; step < plan.Steps.Count; step++)
+        {
+            if (plan.Steps[step].RecheckIntervalDays is { } interval)
+            {
+                earliest = Lesser(earliest, Math.Max(first, Waiting(day, before) + interval));
+            }
+
+            if (plan.Steps[step].Gate is not null)
+            {
+                break;
+            }
+
+            first += step == from.Step ? Math.Max(1, plan.Steps[step].ShortestDays - from.Days) : plan.Steps[step].ShortestDays;
+        }
+
+        return earliest;
+    }
+
+    /// <summary>The last examination of the open case whose last examination is longest ago; a case without one waits from the day on.</summary>
+    private int Waiting(int day, long before) =>
+        Open(day, before)
+            .Select(id =>
+                _all.OfType<ExaminationSigned>()
+                    .Where(entry => !entry.IsImported && entry.CaseId == id && entry.Order < before && Number(entry.Date) <= day)
+                    .Select(entry => (int?)Number(entry.Date))
+                    .Max()
+                ?? day
+            )
+            .Prepend(day)
+            .Min();
 
     private static Signed Stay(int day, Signed signed) => signed with { HeldOn = signed.HeldOn ?? day };
 
@@ -337,7 +421,7 @@ public sealed class NaivePermits
         {
             Limits = [.. signed.Limits, decision.Limits],
             ValidUntil = Lesser(signed.ValidUntil, until),
-            Due = Lesser(signed.Due, seen),
+            Dated = Lesser(signed.Dated, seen),
             Floor = signed.Floor is not null && decision.Floor is not null ? Lesser(signed.Floor, decision.Floor) : signed.Floor,
         };
     }
@@ -518,18 +602,25 @@ public sealed class NaivePermits
 
     private static int Number(DateOnly date) => date.DayNumber - Story.Day0.DayNumber;
 
-    private IEnumerable<string> Open(int day) =>
+    /// <summary>The cases open on a day, as far as their closing was known before something was recorded.</summary>
+    private IEnumerable<string> Open(int day, long before = long.MaxValue) =>
         _all.OfType<CaseOpened>()
             .Where(opened => Math.Max(Number(opened.Date), Number(opened.RecordedOn)) <= day)
             .Where(opened =>
                 _all.OfType<CaseClosed>()
-                    .All(closed => closed.CaseId != opened.CaseId || Number(closed.Date) > day || closed.Order < opened.Order)
+                    .All(closed =>
+                        closed.CaseId != opened.CaseId
+                        || Number(closed.Date) > day
+                        || Number(closed.RecordedOn) > day
+                        || closed.Order < opened.Order
+                        || closed.Order > before
+                    )
             )
             .Select(opened => opened.CaseId);
 
     private bool Examined(int since, int until, long before) =>
-        Open(until).Any()
-        && Open(until)
+        Open(until, before).Any()
+        && Open(until, before)
             .All(id =>
                 _all.OfType<ExaminationSigned>()
                     .Any(entry =>
@@ -562,21 +653,13 @@ public sealed class NaivePermits
                     {
                         WorkLowered lowered => (lowered.From, lowered.Until),
                         WorkPaused paused => (paused.From, paused.Until),
-                        HoldPlaced { Kind: PermitHoldKind.VetWithdrawn or PermitHoldKind.RecheckOverdue } hold => (hold.From, null),
+                        HoldPlaced { Kind: PermitHoldKind.VetWithdrawn } hold => (hold.From, null),
                         HoldPlaced hold => (hold.From, hold.Until),
                         _ => (DateOnly.MaxValue, null),
                     };
                     return Number(from) <= day
                         && (until is null || day <= Number(until.Value))
-                        && !_inFull.Any(full =>
-                            full.Day >= Number(from)
-                            && full.Day <= day
-                            && full.Entry.Order > entry.Order
-                            && (
-                                entry is not HoldPlaced { Kind: PermitHoldKind.RecheckOverdue }
-                                || Examined(Number(from), full.Day, full.Entry.Order)
-                            )
-                        );
+                        && !_inFull.Any(full => full.Day >= Number(from) && full.Day <= day && full.Entry.Order > entry.Order);
                 }),
         ];
 
@@ -586,6 +669,7 @@ public sealed class NaivePermits
         public PlanVersion? Plan { get; init; }
         public bool IsBroken { get; init; }
         public bool HasEnded { get; init; }
+        public int? LeftOn { get; init; }
         public PlanPlace Place { get; init; }
         public int PlacedOn { get; init; }
         public long PlacedBy { get; init; }
@@ -594,7 +678,11 @@ public sealed class NaivePermits
         public int? PausedFrom { get; init; }
         public int? PausedUntil { get; init; }
         public int? ValidUntil { get; init; }
-        public int? Due { get; init; }
+        public int PlacedIn { get; init; }
+        public int? WeekMinutes { get; init; }
+        public int? Dated { get; init; }
+        public int? Interval { get; init; }
+        public int? Due => Lesser(Dated, Interval);
         public bool IsGate { get; init; }
         public Work? Floor { get; init; }
         public IReadOnlyList<OutingLimits?> Limits { get; init; } = [];
@@ -602,6 +690,11 @@ public sealed class NaivePermits
         public IReadOnlyList<string> Cases { get; init; } = [];
         public bool IsHeld => HeldOn is not null;
         public bool IsAlive => Plan is not null && !IsBroken && !HasEnded;
+
+        public int? LastDue(int day) =>
+            Dated <= day ? Dated
+            : Interval <= day ? Interval
+            : null;
 
         public bool IsPausedOn(int day) => PausedFrom <= day && (PausedUntil is null || day <= PausedUntil);
     }

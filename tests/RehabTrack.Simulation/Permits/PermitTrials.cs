@@ -41,13 +41,27 @@ public static class PermitTrials
         return null;
     }
 
-    /// <summary>Where an entry without a signature raises a component of a permit; null when it raises none on any day.</summary>
+    /// <summary>
+    /// Where an entry without a signature raises a component of a permit; null when it raises none on any day. A case that was put away
+    /// needs no examination for what is signed after that: those days are the signature's.
+    /// </summary>
     public static string? Raised(PermitHistory history, PermitEntry entry)
     {
         IReadOnlyList<Permit> without = Over(history);
         IReadOnlyList<Permit> with = Over(history.With(entry));
+        int days =
+            entry is CaseClosed
+                ? history
+                    .Entries.Where(other => other.Order > entry.Order)
+                    .Select(CountsFrom)
+                    .OfType<DateOnly>()
+                    .Select(Number)
+                    .DefaultIfEmpty(int.MaxValue)
+                    .Min()
+                : int.MaxValue;
         return without
             .Zip(with)
+            .Take(days)
             .Where(pair => !pair.Second.Work.IsWithin(pair.First.Work))
             .Select(pair => $"day {Number(pair.First.Date)} rises from {Brief(pair.First)} to {Brief(pair.Second)}")
             .FirstOrDefault();
@@ -82,8 +96,11 @@ public static class PermitTrials
                 : permit.Reasons.Count == 0 ? "without a reason"
                 : permit.Source is { } source && !IsUnderCeiling(history, source, permit.SignedWork) ? "above the ceiling of its stretch"
                 : permit.Source is { } at && at.Place > at.SignedPlace ? "ahead of what was signed"
-                : permit.GraceEnds < permit.Date && permit.State is PermitState.Live or PermitState.Held && permit.GraceEnds < permit.Date
-                    ? "not lapsed after the grace"
+                : permit.State is PermitState.Live or PermitState.Held && permit.GraceEnds < permit.Date ? "not lapsed after the grace"
+                : IsStopped(history, permit.Date) && permit.Work != Work.None ? "work in spite of a stop"
+                : IsWorried(history, permit.Date) && permit.State is PermitState.Live or PermitState.Held or PermitState.Lapsed
+                    ? "no floor in spite of a concern or a sign"
+                : permit.State is PermitState.Floor or PermitState.Lapsed && !IsFloor(history, permit) ? "more than a signed floor"
                 : before?.Source is { } earlier && permit.Source is { } later && Placed(history, earlier, later, permit.Date)
                     ? Moved(history, before, earlier, later)
                 : null;
@@ -107,10 +124,25 @@ public static class PermitTrials
             return "an imported signature counts";
         }
 
+        if (!Over(Changed(history, OfOneVet)).Select(permit => permit.Work).SequenceEqual(permits.Select(permit => permit.Work)))
+        {
+            return "it matters who signed";
+        }
+
+        if (OfWeek(history, permits) is { } week)
+        {
+            return week;
+        }
+
         foreach (PermitEntry late in history.Entries.Where(entry => entry is PlanSigned or DecisionSigned))
         {
             PermitHistory without = new([.. history.Entries.Where(entry => entry != late)]);
             int recorded = Math.Clamp(Number(late.RecordedOn), 0, permits.Count);
+            if (Lifted(history, late, permits) is { } lifted)
+            {
+                return lifted;
+            }
+
             if (
                 !Over(without)
                     .Take(recorded)
@@ -124,6 +156,99 @@ public static class PermitTrials
 
         return null;
     }
+
+    /// <summary>What was done in a week takes from the rest of it, and changes nothing else: neither the state nor whether a day counts.</summary>
+    private static string? OfWeek(PermitHistory history, IReadOnlyList<Permit> permits) =>
+        Over(Changed(history, WithoutWork))
+            .Zip(permits)
+            .Where(pair =>
+                !pair.Second.Work.IsWithin(pair.First.Work)
+                || pair.Second.BeforeWeek != pair.First.Work
+                || pair.Second.State != pair.First.State
+                || pair.Second.Source != pair.First.Source
+            )
+            .Select(pair => $"day {Number(pair.First.Date)}: work done makes {Brief(pair.Second)} of {Brief(pair.First)}")
+            .FirstOrDefault();
+
+    /// <summary>
+    /// Where a signature that is no advance gives more on its day than the signed row did without it and without what it may lift, or a
+    /// step back goes forward; null when it does not, or when another signature counts from the same day.
+    /// </summary>
+    private static string? Lifted(PermitHistory history, PermitEntry signed, IReadOnlyList<Permit> permits)
+    {
+        bool isAdvance = signed is PlanSigned { IsAdvance: true } or DecisionSigned { Decision.Kind: DecisionKind.Advance };
+        if (
+            isAdvance
+            || CountsFrom(signed) is not { } from
+            || Number(from) is var day && (day < 0 || day >= permits.Count)
+            || history.Entries.Any(entry => entry != signed && CountsFrom(entry) == from)
+        )
+        {
+            return null;
+        }
+
+        Permit without = Over(new([.. history.Entries.Where(entry => entry != signed && entry is not WorkLowered)]))[day];
+        bool isHigher = signed is DecisionSigned { Decision.Kind: DecisionKind.StepBack }
+            ? permits[day].Source?.SignedPlace > without.Source?.SignedPlace
+            : !permits[day].Work.IsWithin(without.SignedWork);
+        return isHigher ? $"day {day}: no advance, and {Brief(permits[day])} after {Brief(without)}" : null;
+    }
+
+    /// <summary>Whether a stop counts that nobody has signed over: no plan, advance or step back recorded later.</summary>
+    private static bool IsStopped(PermitHistory history, DateOnly date) =>
+        history.Entries.Any(entry =>
+            entry is DecisionSigned { Decision.Kind: DecisionKind.Stop }
+            && CountsFrom(entry) <= date
+            && !history.Entries.Any(other =>
+                other.Order > entry.Order
+                && CountsFrom(other) <= date
+                && other is PlanSigned or DecisionSigned { Decision.Kind: DecisionKind.Advance or DecisionKind.StepBack }
+            )
+        );
+
+    /// <summary>Whether a concern or a sign counts that no signature recorded later has had a say in.</summary>
+    private static bool IsWorried(PermitHistory history, DateOnly date) =>
+        history.Entries.Any(entry =>
+            entry switch
+            {
+                ConcernOpened concern => concern.Date <= date || concern.RecordedOn <= date,
+                DayLogged { Log.HasSign: true } logged => logged.Log.Date <= date || logged.RecordedOn <= date,
+                _ => false,
+            } && !history.Entries.Any(other => other.Order > entry.Order && CountsFrom(other) <= date)
+        );
+
+    /// <summary>Whether the work is within a floor that was signed by then, or none.</summary>
+    private static bool IsFloor(PermitHistory history, Permit permit) =>
+        history
+            .Entries.Where(entry => CountsFrom(entry) <= permit.Date)
+            .Select(entry => entry is PlanSigned plan ? plan.Plan.Floor : ((DecisionSigned)entry).Decision.Floor)
+            .OfType<Work>()
+            .Append(Work.None)
+            .Any(permit.Work.IsWithin);
+
+    private static PermitHistory Changed(PermitHistory history, Func<PermitEntry, PermitEntry> change) =>
+        new([.. history.Entries.Select(change)]);
+
+    private static PermitEntry OfOneVet(PermitEntry entry) =>
+        entry switch
+        {
+            PlanSigned signed => signed with { SignedBy = "" },
+            DecisionSigned signed => signed with { Decision = signed.Decision with { SignedBy = "" } },
+            _ => entry,
+        };
+
+    private static PermitEntry WithoutWork(PermitEntry entry) =>
+        entry is DayLogged logged ? logged with { Log = logged.Log with { Done = default } } : entry;
+
+    /// <summary>The day from which a signature made here counts; null for every other entry.</summary>
+    private static DateOnly? CountsFrom(PermitEntry entry) =>
+        entry switch
+        {
+            { IsImported: true } => null,
+            PlanSigned plan => Max(plan.From, plan.RecordedOn),
+            DecisionSigned signed => Max(signed.Decision.From, signed.RecordedOn),
+            _ => null,
+        };
 
     private static bool IsUnderCeiling(PermitHistory history, PermitSource source, Work work)
     {
@@ -141,7 +266,8 @@ public static class PermitTrials
             && work.DaysAWeek <= ceilings.Max(ceiling => ceiling.DaysAWeek)
             && ceilings.Any(ceiling => (work.Modes & ~ceiling.Modes) == WorkModes.None)
             && work.Circles <= ceilings.Max(ceiling => ceiling.Circles)
-            && work.Turnout <= plan.Steps.Max(step => step.Turnout ?? Turnout.None);
+            && ceilings.Any(ceiling => (work.Surfaces & ~ceiling.Surfaces) == Surfaces.None)
+            && work.Turnout <= ceilings.Max(ceiling => ceiling.Turnout);
     }
 
     /// <summary>Whether two days stand under the same placing signature.</summary>

@@ -40,7 +40,7 @@ public sealed class RandomHistories(Random random)
         int others = random.Next(0, 6);
         for (int other = 0; other < others; other++)
         {
-            Add(Unsigned());
+            Add(Common());
         }
 
         if (Chance(0.1))
@@ -59,15 +59,83 @@ public sealed class RandomHistories(Random random)
         }
 
         // What is recorded on one day comes in the order in which it was made up, or not.
+        Enrich(new Random(random.Next()));
         PermitEntry[] ordered = [.. _entries.OrderBy(entry => entry.Recorded).Select(entry => entry.Entry)];
         return new([.. ordered.Select((entry, index) => entry with { Order = 10 * (index + 1) })]);
     }
 
     /// <summary>
-    /// An entry without a signature: a concern, a sign in a log, a hold, a pause, a lowering, an import, a log that comes too late. No
-    /// such entry may raise anything on any day.
+    /// An entry without a signature: a concern, a sign in a log, a hold, a pause, a lowering, an import, a log that comes too late, a
+    /// case put away. No such entry may raise anything on any day that no later signature has a say in.
     /// </summary>
-    public PermitEntry Unsigned()
+    public PermitEntry Unsigned() =>
+        Chance(0.15) ? Closing(random)
+        : Common() is var entry && entry is DayLogged logged && Chance(0.7) ? Worked(logged, random)
+        : entry;
+
+    /// <summary>
+    /// Adds to what was made up: minutes done, who signed, intervals of the steps, a case put away. It has its own chances, so that a seed
+    /// keeps the history it had before these were thought of.
+    /// </summary>
+    private void Enrich(Random chances)
+    {
+        bool hasMinutes = chances.NextDouble() < 0.7;
+        bool hasIntervals = chances.NextDouble() < 0.4;
+        Dictionary<string, PlanVersion> plans = _plans.ToDictionary(
+            plan => plan.Id,
+            plan =>
+                plan with
+                {
+                    Steps =
+                    [
+                        .. plan.Steps.Select(step =>
+                            hasIntervals && chances.NextDouble() < 0.5 ? step with { RecheckIntervalDays = chances.Next(1, 70) } : step
+                        ),
+                    ],
+                }
+        );
+        _plans = [.. _plans.Select(plan => plans[plan.Id])];
+        for (int index = 0; index < _entries.Count; index++)
+        {
+            (int recorded, PermitEntry entry) = _entries[index];
+            string vet = chances.NextDouble() < 0.5 ? "first" : "second";
+            _entries[index] = (
+                recorded,
+                entry switch
+                {
+                    PlanSigned signed => signed with { Plan = plans[signed.Plan.Id], SignedBy = vet },
+                    DecisionSigned signed => signed with { Decision = signed.Decision with { SignedBy = vet } },
+                    DayLogged logged when hasMinutes && chances.NextDouble() < 0.8 => Worked(logged, chances),
+                    _ => entry,
+                }
+            );
+        }
+
+        if (chances.NextDouble() < 0.15)
+        {
+            Add(Closing(chances));
+        }
+    }
+
+    private static DayLogged Worked(DayLogged logged, Random chances) =>
+        logged with
+        {
+            Log = logged.Log with { Done = new OutingMinutes(chances.Next(1, 40), chances.Next(0, 2) * chances.Next(0, 20)) },
+        };
+
+    private static CaseClosed Closing(Random chances)
+    {
+        int day = chances.Next(0, LastDay);
+        return new CaseClosed
+        {
+            Order = 0,
+            RecordedOn = Story.Day(day + (chances.Next(5) == 0 ? chances.Next(1, 25) : 0)),
+            CaseId = Cases[chances.Next(Cases.Length)],
+            Date = Story.Day(day),
+        };
+    }
+
+    private PermitEntry Common()
     {
         int day = Day();
         DateOnly recorded = Recorded(day);

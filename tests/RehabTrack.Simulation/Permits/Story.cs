@@ -124,13 +124,13 @@ public sealed class Story(PlanVersion plan)
             }
         );
 
-    /// <summary>A log of work done in hand, or in another way, over firm ground; entered on the day.</summary>
-    public Story Does(int day, OutingMinutes done, WorkModes modes = WorkModes.InHand) =>
+    /// <summary>A log of work done in hand, or in another way, over firm ground.</summary>
+    public Story Does(int day, OutingMinutes done, WorkModes modes = WorkModes.InHand, int? recorded = null) =>
         Add(
             new DayLogged
             {
                 Order = _order,
-                RecordedOn = Day(day),
+                RecordedOn = Day(recorded ?? day),
                 Log = new DayLog
                 {
                     Date = Day(day),

@@ -36,7 +36,7 @@ public sealed class PermitComparison
     public bool DiffersFrom(PermitComparison other)
     {
         ArgumentNullException.ThrowIfNull(other);
-        return After.Zip(other.After).Any(day => day.First.Work != day.Second.Work);
+        return After.Zip(other.After).Any(day => day.First.BeforeWeek != day.Second.BeforeWeek);
     }
 
     /// <summary>Tries a signature on all that happened.</summary>
@@ -63,8 +63,8 @@ public sealed class PermitComparison
     {
         get
         {
-            Work before = Before[0].Work;
-            Work after = After[0].Work;
+            Work before = Before[0].BeforeWeek;
+            Work after = After[0].BeforeWeek;
             return
             [
                 .. PlanRows
@@ -102,13 +102,21 @@ public sealed class PermitComparison
             List<PermitRun> runs = [];
             foreach ((Permit before, Permit after) in Before.Zip(After).Take(Shown))
             {
-                if (runs.Count > 0 && runs[^1].Before == before.Work && runs[^1].After == after.Work)
+                if (runs.Count > 0 && runs[^1].Before == before.BeforeWeek && runs[^1].After == after.BeforeWeek)
                 {
                     runs[^1] = runs[^1] with { To = before.Date };
                 }
                 else
                 {
-                    runs.Add(new PermitRun(before.Date, before.Date, before.Work, after.Work, ChangeOf(before.Work, after.Work)));
+                    runs.Add(
+                        new PermitRun(
+                            before.Date,
+                            before.Date,
+                            before.BeforeWeek,
+                            after.BeforeWeek,
+                            ChangeOf(before.BeforeWeek, after.BeforeWeek)
+                        )
+                    );
                 }
             }
 
