@@ -213,7 +213,7 @@ public sealed partial class DecisionSheet
             From = decision.From,
             Until = decision.ValidUntil,
             Recheck = decision.RecheckDate,
-            Work = PermitReader.For(_view.History, decision.From > today ? decision.From : today).Work,
+            Work = PermitReader.For(_view.History, decision.From > today ? decision.From : today).BeforeWeek,
             Injuries =
             [
                 .. view
