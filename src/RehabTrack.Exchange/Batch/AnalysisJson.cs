@@ -37,7 +37,7 @@ public static class AnalysisJson
         json.WriteStartArray("examinations");
         foreach (ExaminationBurden burden in analysis.Burdens)
         {
-            WriteExamination(json, burden, file.Course.Examinations.First(examination => Same(examination.Id, burden.ExaminationId)));
+            WriteExamination(json, burden, ExaminationOf(file, burden));
         }
 
         json.WriteEndArray();
@@ -50,6 +50,16 @@ public static class AnalysisJson
         json.WriteEndArray();
         json.WritePropertyName("trend");
         WriteTrend(json, analysis.Trend);
+        json.WriteStartArray("parts");
+        foreach (PartBurden part in analysis.Parts)
+        {
+            json.WriteStartObject();
+            json.WriteString("path", WordOf(part.Path));
+            WriteBurdens(json, file, analysis, part.Burdens);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
         json.WriteStartArray("lesions");
         foreach (LesionTrend lesion in analysis.Lesions)
         {
@@ -58,6 +68,7 @@ public static class AnalysisJson
             json.WriteString("part", AnatomyCodes.Parts.CodeOf(lesion.Part));
             json.WritePropertyName("trend");
             WriteTrend(json, lesion.Trend);
+            WriteBurdens(json, file, analysis, lesion.Burdens);
             json.WriteEndObject();
         }
 
@@ -88,6 +99,31 @@ public static class AnalysisJson
             json.WriteString("zoneScheme", ZoneSchemes.CodeOf(zones));
         }
 
+        WriteBurden(json, burden);
+        json.WriteEndObject();
+    }
+
+    // What is the same as the whole case is not written again.
+    private static void WriteBurdens(Utf8JsonWriter json, CaseFile file, CaseAnalysis analysis, IReadOnlyList<ExaminationBurden> burdens)
+    {
+        json.WriteStartArray("examinations");
+        foreach (ExaminationBurden burden in ReferenceEquals(burdens, analysis.Burdens) ? [] : burdens)
+        {
+            json.WriteStartObject();
+            Date(json, "date", burden.Date);
+            json.WriteString("examination", ExaminationOf(file, burden).Name);
+            WriteBurden(json, burden);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static Examination ExaminationOf(CaseFile file, ExaminationBurden burden) =>
+        file.Course.Examinations.First(examination => Same(examination.Id, burden.ExaminationId));
+
+    private static void WriteBurden(Utf8JsonWriter json, ExaminationBurden burden)
+    {
         json.WriteStartObject("burden");
         Number(json, "volumeCm3", burden.Volume?.Value);
         Number(json, "volumeStandardError", burden.VolumeStandardError?.Value);
@@ -108,7 +144,6 @@ public static class AnalysisJson
         }
 
         json.WriteEndArray();
-        json.WriteEndObject();
         json.WriteEndObject();
     }
 

@@ -56,7 +56,8 @@ public static class CaseAnalyser
         TrendReader reader = new(grid, settings.Trend, TrendStart.Of(known, settings.Trend, asOf));
         IReadOnlyList<ExaminationBurden> burdens = new BurdenReader(grid, lesions).Read();
         Trend trend = reader.Read(lesions);
-        IReadOnlyList<LesionTrend> lesionTrends = LesionReader.Read(grid, lesions, trend, reader);
+        IReadOnlyList<PartBurden> parts = PartReader.Read(grid, lesions, burdens);
+        IReadOnlyList<LesionTrend> lesionTrends = LesionReader.Read(grid, lesions, trend, reader, parts);
         return new CaseAnalysis
         {
             EngineVersion = EngineVersion,
@@ -64,6 +65,7 @@ public static class CaseAnalyser
             AsOf = asOf,
             Links = links,
             Burdens = burdens,
+            Parts = parts,
             Trend = trend,
             Lesions = lesionTrends,
             Findings = new FindingReader(grid, lesions, links, burdens, settings.Trend, reader.Examinations).Read(trend, lesionTrends),

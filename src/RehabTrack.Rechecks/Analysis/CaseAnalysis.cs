@@ -19,13 +19,16 @@ public sealed record CaseAnalysis
     /// <summary>Same places across examinations.</summary>
     public required LinkedCourse Links { get; init; }
 
-    /// <summary>One an examination, ordered by date and id.</summary>
+    /// <summary>The whole injury; one an examination, ordered by date and id.</summary>
     public required IReadOnlyList<ExaminationBurden> Burdens { get; init; }
+
+    /// <summary>One a path that ever showed lesion, in the order of paths.</summary>
+    public required IReadOnlyList<PartBurden> Parts { get; init; }
 
     /// <summary>The trend of the whole case.</summary>
     public required Trend Trend { get; init; }
 
-    /// <summary>One a lesion, ordered by part and name.</summary>
+    /// <summary>One a lesion, with trend and burdens, ordered by part and name.</summary>
     public required IReadOnlyList<LesionTrend> Lesions { get; init; }
 
     /// <summary>What a person must be told, worst first.</summary>

@@ -145,7 +145,7 @@ internal sealed class FindingReader(
             return;
         }
 
-        double variance = LogVariance(e, t, now) + LogVariance(before, t, then);
+        double variance = LogVariance(e, t, now, before) + LogVariance(before, t, then, before);
         double detectable = Math.Exp(ComparisonFactors.Single * Math.Sqrt(variance)) - 1;
         bool mayBeError = share <= detectable;
         if (e != Latest && mayBeError)
@@ -188,7 +188,7 @@ internal sealed class FindingReader(
             return;
         }
 
-        double variance = LogVariance(e, t, own) + LogVariance(e, t, other);
+        double variance = LogVariance(e, t, own, e) + LogVariance(e, t, other, e);
         double detectable = Math.Exp(ComparisonFactors.Single * Math.Sqrt(variance)) - 1;
         Add(
             FindingKind.LargerThanOtherLimb,
@@ -205,10 +205,11 @@ internal sealed class FindingReader(
         );
     }
 
-    private double LogVariance(int e, int t, SquareCentimetres area)
+    // Beside another examination: wider where another person measured than there.
+    private double LogVariance(int e, int t, SquareCentimetres area, int reference)
     {
         Place place = grid.Step(e, t)!.Place;
-        double cv = grid.Error.OfLigamentArea(area, place.Part, grid.OtherMeasurer(e, t), place.Tracings) / area;
+        double cv = grid.Error.OfLigamentArea(area, place.Part, grid.OtherMeasurer(e, t, reference), place.Tracings) / area;
         double log = MeasurementError.LogStandardDeviation(cv);
         return (log * log) + (grid.Error.SharedGainLog * grid.Error.SharedGainLog);
     }
@@ -224,11 +225,7 @@ internal sealed class FindingReader(
 
         LesionCell then = lesions.Cell(before, t);
         LesionCell now = lesions.Cell(e, t);
-        bool mayBeError =
-            now.IsKnown
-            && now.Area - then.Area
-                <= ComparisonFactors.Single
-                    * Math.Sqrt((now.StandardDeviation * now.StandardDeviation) + (then.StandardDeviation * then.StandardDeviation));
+        bool mayBeError = now.IsKnown && now.Area - then.Area <= DetectableArea(e, t, before);
         if (e != Latest && mayBeError)
         {
             return;
@@ -247,6 +244,13 @@ internal sealed class FindingReader(
                     Probability = UncertainProbability(t, before, step),
                 }
         );
+    }
+
+    private double DetectableArea(int e, int t, int before)
+    {
+        double now = lesions.DeviationAt(e, t, before);
+        double then = lesions.DeviationAt(before, t, before);
+        return ComparisonFactors.Single * Math.Sqrt((now * now) + (then * then));
     }
 
     private void OfNewLevel(int e, int t, int previous, TrackStep step, HashSet<string> namedBefore)
@@ -327,12 +331,7 @@ internal sealed class FindingReader(
         int? fibre = step.Place.FibreAlignment?.Value - earlier.FibreAlignment?.Value;
         LesionCell then = lesions.Cell(before, t);
         LesionCell now = lesions.Cell(e, t);
-        bool areaChanged =
-            then.IsKnown
-            && now.IsKnown
-            && Math.Abs(now.Area - then.Area)
-                > ComparisonFactors.Single
-                    * Math.Sqrt((now.StandardDeviation * now.StandardDeviation) + (then.StandardDeviation * then.StandardDeviation));
+        bool areaChanged = then.IsKnown && now.IsKnown && Math.Abs(now.Area - then.Area) > DetectableArea(e, t, before);
         if (echogenicity is not (null or 0) && fibre is null or 0 && !areaChanged)
         {
             Add(

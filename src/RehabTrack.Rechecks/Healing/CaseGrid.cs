@@ -8,7 +8,8 @@ namespace RehabTrack.Rechecks.Healing;
 internal sealed class CaseGrid
 {
     private readonly TrackStep?[,] _steps;
-    private readonly bool[,] _otherMeasurer;
+    private readonly HashSet<string>?[,] _measurers;
+    private readonly HashSet<string>?[] _measurersOfExaminations;
     private readonly HashSet<string> _apart;
 
     public CaseGrid(CaseCourse course, LinkedCourse links, MeasurementError error)
@@ -30,7 +31,9 @@ internal sealed class CaseGrid
         Stance = MajorityOf([.. Examinations.Where(examination => !_apart.Contains(examination.Id))]);
         Compared = [.. Enumerable.Range(0, Examinations.Count).Where(IsCompared)];
         _steps = new TrackStep?[Examinations.Count, Tracks.Count];
-        _otherMeasurer = new bool[Examinations.Count, Tracks.Count];
+        _measurers = new HashSet<string>?[Examinations.Count, Tracks.Count];
+        _measurersOfExaminations = new HashSet<string>?[Examinations.Count];
+        HasOneMeasurer = NamesOne(Examinations);
         Dictionary<string, int> indexOf = Examinations
             .Select((examination, index) => (examination.Id, index))
             .ToDictionary(pair => pair.Id, pair => pair.index, StringComparer.Ordinal);
@@ -43,8 +46,6 @@ internal sealed class CaseGrid
                     _steps[e, t] = step;
                 }
             }
-
-            NoteMeasurers(t);
         }
     }
 
@@ -87,8 +88,28 @@ internal sealed class CaseGrid
         return places;
     }
 
-    /// <summary>Whether another person measured this place than the last named one on its track.</summary>
-    public bool OtherMeasurer(int examination, int track) => _otherMeasurer[examination, track];
+    /// <summary>Whether at most one person is named as measurer.</summary>
+    public bool HasOneMeasurer { get; }
+
+    /// <summary>
+    /// Whether another person measured a place than measured it at the examination it is compared with, or, where that one did not read
+    /// the place, than measured there at all. Where nobody is named, the same person is taken.
+    /// </summary>
+    public bool OtherMeasurer(int examination, int track, int reference) =>
+        !HasOneMeasurer
+        && examination != reference
+        && _steps[examination, track] is not null
+        && AreOthers(
+            MeasurersAt(examination, track),
+            _steps[reference, track] is null ? MeasurersAt(reference) : MeasurersAt(reference, track)
+        );
+
+    /// <summary>Whether nobody who measured at one examination measured at the other.</summary>
+    public bool OtherMeasurer(int examination, int reference) =>
+        !HasOneMeasurer && examination != reference && AreOthers(MeasurersAt(examination), MeasurersAt(reference));
+
+    /// <summary>Whether two groups of persons, both named, have nobody in common.</summary>
+    public static bool AreOthers(HashSet<string> one, HashSet<string> other) => one.Count > 0 && other.Count > 0 && !one.Overlaps(other);
 
     public bool IsCompared(int examination) => Examinations[examination].Stance == Stance && !IsApart(examination);
 
@@ -101,32 +122,31 @@ internal sealed class CaseGrid
         return raised > examinations.Count - raised ? Stance.NonWeightBearing : Stance.WeightBearing;
     }
 
-    private void NoteMeasurers(int t)
+    private static bool NamesOne(IReadOnlyList<Examination> examinations)
     {
-        HashSet<string>? before = null;
-        foreach (int e in Compared)
+        ReadOnlySpan<char> only = default;
+        foreach (Examination examination in examinations)
         {
-            if (_steps[e, t] is not { } step)
+            foreach (Reading reading in examination.Readings)
             {
-                continue;
-            }
+                ReadOnlySpan<char> name = reading.Measurer.AsSpan().Trim();
+                if (!name.IsEmpty && !only.IsEmpty && !name.Equals(only, StringComparison.OrdinalIgnoreCase))
+                {
+                    return false;
+                }
 
-            // One person throughout, as in most cases.
-            if (before is { Count: 1 } && step.Place.Readings is [{ Measurer: { } name }] && before.Contains(name.Trim()))
-            {
-                continue;
+                only = name.IsEmpty ? only : name;
             }
-
-            HashSet<string> now = MeasurersOf(step.Place.Readings);
-            if (now.Count == 0)
-            {
-                continue;
-            }
-
-            _otherMeasurer[e, t] = before is not null && !before.Overlaps(now);
-            before = now;
         }
+
+        return true;
     }
+
+    private HashSet<string> MeasurersAt(int examination, int track) =>
+        _measurers[examination, track] ??= MeasurersOf(_steps[examination, track]!.Place.Readings);
+
+    private HashSet<string> MeasurersAt(int examination) =>
+        _measurersOfExaminations[examination] ??= MeasurersOf(Examinations[examination].Readings);
 
     /// <summary>The persons named as measurers, without regard to case.</summary>
     public static HashSet<string> MeasurersOf(IEnumerable<Reading> readings) =>

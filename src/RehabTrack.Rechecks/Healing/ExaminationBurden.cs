@@ -3,7 +3,7 @@ using RehabTrack.Rechecks.Quantities;
 
 namespace RehabTrack.Rechecks.Healing;
 
-/// <summary>The size of the injury at one examination.</summary>
+/// <summary>The size of the injury, of a part of it, or of one lesion, at one examination.</summary>
 public sealed record ExaminationBurden
 {
     /// <summary>The examination.</summary>
@@ -15,19 +15,22 @@ public sealed record ExaminationBurden
     /// <summary>Lesion volume over the common window of consensus positions; null when it cannot be computed, and by zones without a zone length measured on the horse.</summary>
     public required CubicCentimetres? Volume { get; init; }
 
-    /// <summary>Standard error of the volume, cm³.</summary>
+    /// <summary>Standard error of the volume, cm³, as if one person had measured throughout.</summary>
     public required CubicCentimetres? VolumeStandardError { get; init; }
 
     /// <summary>Whether an end level still shows lesion, so that the volume is a lower bound.</summary>
     public required bool VolumeIsLowerBound { get; init; }
 
-    /// <summary>100·Σlesion/Σligament over all levels of the structure; null when no level has both areas.</summary>
+    /// <summary>100·Σlesion/Σligament over all levels of the structure, or of the path; null when no level has both areas.</summary>
     public required Percent? TotalPercent { get; init; }
 
     /// <summary>Whether every track that this case follows was read here with both areas.</summary>
     public required bool LevelsComplete { get; init; }
 
-    /// <summary>Severity of the total percent; null when levels are incomplete.</summary>
+    /// <summary>
+    /// Severity: of the worst section where branches alone show lesion, of the total percent where none of them does and levels are
+    /// complete; null otherwise, and for one of several lesions of a path.
+    /// </summary>
     public required SeverityGrade? Severity { get; init; }
 
     /// <summary>The largest share at a level.</summary>

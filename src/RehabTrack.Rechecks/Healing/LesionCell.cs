@@ -6,7 +6,7 @@ namespace RehabTrack.Rechecks.Healing;
 /// <param name="IsRead">Whether the track has a place at the examination.</param>
 /// <param name="Kind">What is known of the area there.</param>
 /// <param name="Area">The area, cm², when measured.</param>
-/// <param name="StandardDeviation">Its SD, cm², gain not included.</param>
+/// <param name="StandardDeviation">Its SD, cm², gain not included, as if one person had measured throughout.</param>
 /// <param name="IsUncertain">Whether the link is uncertain.</param>
 /// <param name="IsAbnormal">Whether the lesion shows there.</param>
 /// <param name="Share">The lesion's share of the ligament, %, where it was recorded or follows from the areas.</param>

@@ -19,13 +19,16 @@ internal sealed class LesionGrid
 
     /// <param name="grid">The case.</param>
     /// <param name="lesion">The lesion; null for all lesions together.</param>
-    public LesionGrid(CaseGrid grid, LesionKey? lesion)
+    /// <param name="path">The path whose lesions are meant; null for that of the lesion, or for all.</param>
+    public LesionGrid(CaseGrid grid, LesionKey? lesion, LinkPath? path = null)
     {
         _case = grid;
+        Lesion = lesion;
+        Path = lesion?.Path ?? path;
         _cells = new LesionCell[grid.Examinations.Count, grid.Tracks.Count];
         for (int t = 0; t < grid.Tracks.Count; t++)
         {
-            if (lesion is { } only && only.Path != grid.Tracks[t].Path)
+            if (Path is { } only && only != grid.Tracks[t].Path)
             {
                 continue;
             }
@@ -34,7 +37,7 @@ internal sealed class LesionGrid
             {
                 if (grid.Step(e, t) is { } step)
                 {
-                    _cells[e, t] = CellOf(step, lesion, grid.OtherMeasurer(e, t));
+                    _cells[e, t] = CellOf(step, lesion);
                 }
             }
         }
@@ -68,6 +71,12 @@ internal sealed class LesionGrid
         _windows = withLesion.Length > 0 ? withLesion : [.. Windows];
     }
 
+    /// <summary>The one lesion it speaks of; null for all.</summary>
+    public LesionKey? Lesion { get; }
+
+    /// <summary>The one path it speaks of; null for all.</summary>
+    public LinkPath? Path { get; }
+
     /// <summary>The common window of each path: indices of its tracks, in order of consensus level; a path without one is left out.</summary>
     public IReadOnlyList<int[]> Windows { get; }
 
@@ -85,13 +94,23 @@ internal sealed class LesionGrid
     {
         if (!_volumes[examination].IsRead)
         {
-            _volumes[examination] = (true, FindVolume(examination));
+            _volumes[examination] = (true, FindVolume(examination, null));
         }
 
         return _volumes[examination].Figure;
     }
 
-    private VolumeFigure? FindVolume(int examination)
+    /// <summary>
+    /// The volume with the error it has beside another examination: readings that another person made than there are widened.
+    /// </summary>
+    public VolumeFigure? VolumeAt(int examination, int reference) =>
+        _case.HasOneMeasurer || examination == reference ? VolumeAt(examination) : FindVolume(examination, reference);
+
+    /// <summary>SD of the area on a track, cm², gain not included, beside another examination: widened where another person measured than there.</summary>
+    public double DeviationAt(int examination, int track, int reference) =>
+        _cells[examination, track].StandardDeviation * _case.Error.MeasurerFactor(_case.OtherMeasurer(examination, track, reference));
+
+    private VolumeFigure? FindVolume(int examination, int? reference)
     {
         double volume = 0;
         _gradient.Clear();
@@ -154,7 +173,7 @@ internal sealed class LesionGrid
         double variance = 0;
         foreach (((int e, int t), double slope) in _gradient)
         {
-            double error = slope * _cells[e, t].StandardDeviation;
+            double error = slope * (reference is { } other ? DeviationAt(e, t, other) : _cells[e, t].StandardDeviation);
             variance += error * error;
         }
 
@@ -221,29 +240,23 @@ internal sealed class LesionGrid
         bool HasBeenSized(int t) => _case.Compared.Any(e => e < examination && _cells[e, t] is { IsAssessed: true, IsAbnormal: true });
     }
 
-    private LesionCell CellOf(TrackStep step, LesionKey? lesion, bool otherMeasurer)
+    private LesionCell CellOf(TrackStep step, LesionKey? lesion)
     {
         LesionArea area = lesion is { } only ? only.AreaAt(step.Place) : LesionKey.AreaOfAll(step.Place);
-        bool abnormal = lesion is { } one
-            ? area.Kind == LesionAreaKind.Diffuse
-                || area.MeasuredArea?.Value > 0
-                || step.Place.Readings.Any(reading =>
-                    string.Equals(reading.Lesion, one.Name, StringComparison.Ordinal)
-                    && (reading.LesionPercent?.Value > 0 || (area.Kind == LesionAreaKind.Unknown && reading.Role == ReadingRole.Worst))
-                )
-            : step.Place.IsAbnormal;
+        bool abnormal = lesion?.ShowsAt(step.Place) ?? step.Place.IsAbnormal;
+        double? share = (lesion is { } own ? own.ShareAt(step.Place) : step.Place.LesionPercent)?.Value;
         return area.MeasuredArea is { } known
             ? new LesionCell(
                 true,
                 LesionAreaKind.Measured,
                 known.Value,
-                _case.Error.OfLesionArea(known, step.Place.Part, otherMeasurer, step.Place.Tracings).Value,
+                _case.Error.OfLesionArea(known, step.Place.Part, otherMeasurer: false, step.Place.Tracings).Value,
                 step.Uncertain,
                 abnormal,
-                step.Place.LesionPercent?.Value,
+                share,
                 step.LinkProbability ?? 1
             )
-            : new LesionCell(true, area.Kind, 0, 0, step.Uncertain, abnormal, step.Place.LesionPercent?.Value, step.LinkProbability ?? 1);
+            : new LesionCell(true, area.Kind, 0, 0, step.Uncertain, abnormal, share, step.LinkProbability ?? 1);
     }
 
     private IEnumerable<int[]> WindowsOf(Func<LesionCell, bool> isRead)

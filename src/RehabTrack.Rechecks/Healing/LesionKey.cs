@@ -13,6 +13,41 @@ internal readonly record struct LesionKey(string? Name, LinkPath Path)
             ? LesionArea.Measured(share.Value / 100 * ligament)
             : place.LesionArea;
 
+    /// <summary>Whether this lesion shows at a place: an area or share above 0, diffuse, or the worst level of its triplet.</summary>
+    public bool ShowsAt(Place place)
+    {
+        LesionArea area = AreaAt(place);
+        string? name = Name;
+        return area.Kind == LesionAreaKind.Diffuse
+            || area.MeasuredArea?.Value > 0
+            || place.Readings.Any(reading =>
+                string.Equals(reading.Lesion, name, StringComparison.Ordinal)
+                && (reading.LesionPercent?.Value > 0 || (area.Kind == LesionAreaKind.Unknown && reading.Role == ReadingRole.Worst))
+            );
+    }
+
+    /// <summary>This lesion's share of the ligament at a place: of the areas where both are known, else as recorded; null when neither is known.</summary>
+    public Percent? ShareAt(Place place)
+    {
+        SquareCentimetres? area = AreaAt(place).MeasuredArea;
+        if (area is { } measured && place.LigamentArea is { Value: > 0 } ligament)
+        {
+            return Percent.Of(measured, ligament);
+        }
+
+        string? name = Name;
+        double[] shares =
+        [
+            .. place
+                .Readings.Where(reading => string.Equals(reading.Lesion, name, StringComparison.Ordinal))
+                .Select(reading => reading.LesionPercent?.Value)
+                .OfType<double>(),
+        ];
+        return shares.Length > 0 ? new Percent(shares.Average())
+            : area is { Value: 0 } ? new Percent(0)
+            : null;
+    }
+
     /// <summary>
     /// What is known of this lesion's area at a place. Where the place was looked at and does not name the lesion, it is not there.
     /// </summary>

@@ -6,7 +6,13 @@ namespace RehabTrack.Rechecks.Healing;
 internal static class LesionReader
 {
     /// <summary>One a lesion, ordered by part and name. A case of one lesion has the trend of the case.</summary>
-    public static IReadOnlyList<LesionTrend> Read(CaseGrid grid, LesionGrid all, Trend whole, TrendReader reader)
+    public static IReadOnlyList<LesionTrend> Read(
+        CaseGrid grid,
+        LesionGrid all,
+        Trend whole,
+        TrendReader reader,
+        IReadOnlyList<PartBurden> parts
+    )
     {
         (LesionKey Key, LesionGrid Grid)[] shown =
         [
@@ -18,7 +24,10 @@ internal static class LesionReader
                 .Select(lesion => new LesionTrend(
                     lesion.Key.Name,
                     PartOf(grid, shown.Length == 1 ? all : lesion.Grid, lesion.Key.Path),
-                    shown.Length == 1 ? whole : reader.Read(lesion.Grid)
+                    shown.Length == 1 ? whole : reader.Read(lesion.Grid),
+                    shown.Count(other => other.Key.Path == lesion.Key.Path) == 1
+                        ? parts.First(part => part.Path == lesion.Key.Path).Burdens
+                        : new BurdenReader(grid, lesion.Grid).Read()
                 ))
                 .OrderBy(lesion => lesion.Part)
                 .ThenBy(lesion => lesion.Lesion, StringComparer.Ordinal),

@@ -82,13 +82,15 @@ public sealed class MeasurementError
         return new(AreaFactor(part, otherMeasurer) * Wobble(scale.Cv, share.Value, scale.Floor));
     }
 
+    /// <summary>By what an SD is multiplied, at least 0; 1 for the same measurer.</summary>
+    /// <param name="otherMeasurer">Whether another person measured than before.</param>
+    public double MeasurerFactor(bool otherMeasurer) => otherMeasurer ? _settings.OtherMeasurerFactor : 1;
+
     /// <summary>SD of the logarithm of a size that scatters with this cv, for a log-normal size: <c>√ln(1 + cv²)</c>.</summary>
     public static double LogStandardDeviation(double cv) => Math.Sqrt(Math.Log(1 + (cv * cv)));
 
     private double AreaFactor(Part part, bool otherMeasurer) =>
         (_isHind && part == Part.Origin ? _settings.HindOriginFactor : 1) * MeasurerFactor(otherMeasurer);
-
-    private double MeasurerFactor(bool otherMeasurer) => otherMeasurer ? _settings.OtherMeasurerFactor : 1;
 
     private static double Wobble(double cv, double size, double floor) => Math.Sqrt((cv * size * cv * size) + (floor * floor));
 }

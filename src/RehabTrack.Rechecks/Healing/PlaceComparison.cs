@@ -106,10 +106,6 @@ public static class PlaceComparison
     }
 
     // Where nobody is named, the same person is taken, as in the trend.
-    private static bool IsOtherMeasurer(Place before, Place now)
-    {
-        HashSet<string> earlier = CaseGrid.MeasurersOf(before.Readings);
-        HashSet<string> later = CaseGrid.MeasurersOf(now.Readings);
-        return earlier.Count > 0 && later.Count > 0 && !earlier.Overlaps(later);
-    }
+    private static bool IsOtherMeasurer(Place before, Place now) =>
+        CaseGrid.AreOthers(CaseGrid.MeasurersOf(before.Readings), CaseGrid.MeasurersOf(now.Readings));
 }

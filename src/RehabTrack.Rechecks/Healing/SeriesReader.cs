@@ -19,9 +19,9 @@ internal static class SeriesReader
         int[] lesionTracks = [.. Enumerable.Range(0, grid.Tracks.Count).Where(lesion.HasLesionEver)];
         if (lesionTracks.Length > 0)
         {
-            Add(series, Measure.LesionVolume, Volumes(grid, lesion));
+            Add(series, Measure.LesionVolume, Volumes(grid, lesion, trend));
             Add(series, Measure.LesionArea, Areas(grid, lesion, lesionTracks, trend));
-            Add(series, Measure.LesionPercent, Shares(grid, lesionTracks, trend));
+            Add(series, Measure.LesionPercent, Shares(grid, lesion, lesionTracks, trend));
         }
 
         int[] places = lesionTracks.Length > 0 ? lesionTracks : [.. Enumerable.Range(0, grid.Tracks.Count)];
@@ -44,35 +44,33 @@ internal static class SeriesReader
         }
     }
 
-    private static List<MeasuredPoint> Volumes(CaseGrid grid, LesionGrid lesion)
+    private static List<MeasuredPoint> Volumes(CaseGrid grid, LesionGrid lesion, IReadOnlyList<int> trend)
     {
-        List<MeasuredPoint> points = [];
-        for (int e = 0; e < grid.Examinations.Count; e++)
+        return Gathered(grid, trend, grid.OtherMeasurer, PointAt);
+
+        MeasuredPoint? PointAt(int e, int reference)
         {
             if (lesion.VolumeAt(e) is not { } figure)
             {
-                continue;
+                return null;
             }
 
             // A volume that cannot be told from none stands at the edge of what can be measured, with the error of that edge.
             double size = Math.Max(figure.Volume, 2 * figure.StandardError);
-            double error = figure.StandardError / size;
-            points.Add(
-                PointOf(grid, e) with
-                {
-                    Value = figure.Volume,
-                    Y = Math.Log(size),
-                    StandardDeviation = error,
-                    Lower95 = figure.IsMeasurable ? figure.Volume * Math.Exp(-NormalQuantile * error) : 0,
-                    Upper95 = figure.IsMeasurable
-                        ? figure.Volume * Math.Exp(NormalQuantile * error)
-                        : figure.Volume + (NormalQuantile * figure.StandardError),
-                    IsNotMeasurable = !figure.IsMeasurable,
-                }
-            );
+            double standardError = lesion.VolumeAt(e, reference)!.Value.StandardError;
+            double error = standardError / size;
+            return PointOf(grid, e) with
+            {
+                Value = figure.Volume,
+                Y = Math.Log(size),
+                StandardDeviation = error,
+                Lower95 = figure.IsMeasurable ? figure.Volume * Math.Exp(-NormalQuantile * error) : 0,
+                Upper95 = figure.IsMeasurable
+                    ? figure.Volume * Math.Exp(NormalQuantile * error)
+                    : figure.Volume + (NormalQuantile * standardError),
+                IsNotMeasurable = !figure.IsMeasurable,
+            };
         }
-
-        return points;
     }
 
     private static List<MeasuredPoint> Areas(CaseGrid grid, LesionGrid lesion, int[] tracks, IReadOnlyList<int> trend)
@@ -85,15 +83,17 @@ internal static class SeriesReader
         WorkingScale scale = grid.Error.LesionAreaScale;
         return PointsOf(
             grid,
+            trend,
+            track,
             scale,
-            e => lesion.Cell(e, track) is { IsKnown: true } cell ? (cell.Area, cell.StandardDeviation) : null,
+            (e, reference) => lesion.Cell(e, track) is { IsKnown: true } cell ? (cell.Area, lesion.DeviationAt(e, track, reference)) : null,
             grid.Error.SharedGainLog
         );
     }
 
-    private static List<MeasuredPoint> Shares(CaseGrid grid, int[] tracks, IReadOnlyList<int> trend)
+    private static List<MeasuredPoint> Shares(CaseGrid grid, LesionGrid lesion, int[] tracks, IReadOnlyList<int> trend)
     {
-        double? ShareAt(int e, int t) => grid.Step(e, t)?.Place.LesionPercent?.Value;
+        double? ShareAt(int e, int t) => lesion.Cell(e, t).Share;
         if (Worst(tracks, trend, ShareAt) is not { } track)
         {
             return [];
@@ -101,10 +101,19 @@ internal static class SeriesReader
 
         return PointsOf(
             grid,
+            trend,
+            track,
             grid.Error.LesionPercentScale,
-            e =>
-                grid.Step(e, track) is { Place.LesionPercent: { } share } step
-                    ? (share.Value, grid.Error.OfLesionPercent(share, step.Place.Part, grid.OtherMeasurer(e, track)).Value)
+            (e, reference) =>
+                ShareAt(e, track) is { } share
+                    ? (
+                        share,
+                        grid.Error.OfLesionPercent(
+                            new Percent(share),
+                            grid.Step(e, track)!.Place.Part,
+                            grid.OtherMeasurer(e, track, reference)
+                        ).Value
+                    )
                     : null,
             0
         );
@@ -120,10 +129,12 @@ internal static class SeriesReader
 
         return PointsOf(
             grid,
+            trend,
+            track,
             grid.Error.ThicknessScale,
-            e =>
+            (e, reference) =>
                 grid.Step(e, track)?.Place.Thickness is { } thickness
-                    ? (thickness.Value, grid.Error.OfThickness(thickness, grid.OtherMeasurer(e, track)).Value)
+                    ? (thickness.Value, grid.Error.OfThickness(thickness, grid.OtherMeasurer(e, track, reference)).Value)
                     : null,
             0
         );
@@ -159,32 +170,31 @@ internal static class SeriesReader
         double soundError = grid.Error.OfThickness(reference, otherMeasurer: false).Value / Math.Sqrt(sound.Length);
         // Logarithmic well above what can be told from none, straight below.
         WorkingScale scale = new(1, 2 * grid.Error.OfThickness(reference, otherMeasurer: false).Value);
-        List<MeasuredPoint> points = [];
-        for (int e = 0; e < grid.Examinations.Count; e++)
-        {
-            if (grid.Step(e, track)?.Place.Thickness is not { } thickness)
-            {
-                continue;
-            }
-
-            double excess = (thickness - reference).Value;
-            double error = grid.Error.OfThickness(thickness, grid.OtherMeasurer(e, track)).Value;
-            double whole = Math.Sqrt((error * error) + (soundError * soundError));
-            points.Add(
-                PointOf(grid, e) with
-                {
-                    Value = Math.Max(0, excess),
-                    Y = scale.ToScale(excess),
-                    StandardDeviation = scale.StandardDeviation(excess, error),
-                    Lower95 = Math.Max(0, excess - (NormalQuantile * whole)),
-                    Upper95 = Math.Max(0, excess) + (NormalQuantile * whole),
-                    IsNotMeasurable = excess < 2 * whole,
-                }
-            );
-        }
+        List<MeasuredPoint> points = Gathered(grid, trend, (e, other) => grid.OtherMeasurer(e, track, other), PointAt);
 
         // A level that was never thicker than the sound one has nothing to lose: its excess says nothing.
         return points.Find(point => trend.Contains(point.Examination)) is { IsNotMeasurable: false } ? points : [];
+
+        MeasuredPoint? PointAt(int e, int other)
+        {
+            if (grid.Step(e, track)?.Place.Thickness is not { } thickness)
+            {
+                return null;
+            }
+
+            double excess = (thickness - reference).Value;
+            double error = grid.Error.OfThickness(thickness, grid.OtherMeasurer(e, track, other)).Value;
+            double whole = Math.Sqrt((error * error) + (soundError * soundError));
+            return PointOf(grid, e) with
+            {
+                Value = Math.Max(0, excess),
+                Y = scale.ToScale(excess),
+                StandardDeviation = scale.StandardDeviation(excess, error),
+                Lower95 = Math.Max(0, excess - (NormalQuantile * whole)),
+                Upper95 = Math.Max(0, excess) + (NormalQuantile * whole),
+                IsNotMeasurable = excess < 2 * whole,
+            };
+        }
     }
 
     // Fibre alignment speaks where it was graded; echogenicity agrees poorly between readers and speaks only where nothing else does.
@@ -255,37 +265,70 @@ internal static class SeriesReader
 
     private static List<MeasuredPoint> PointsOf(
         CaseGrid grid,
+        IReadOnlyList<int> trend,
+        int track,
         WorkingScale scale,
-        Func<int, (double Value, double StandardDeviation)?> read,
+        Func<int, int, (double Value, double StandardDeviation)?> read,
         double gain
     )
     {
-        List<MeasuredPoint> points = [];
-        for (int e = 0; e < grid.Examinations.Count; e++)
+        return Gathered(grid, trend, (e, reference) => grid.OtherMeasurer(e, track, reference), PointAt);
+
+        MeasuredPoint? PointAt(int e, int reference)
         {
-            if (read(e) is not { } figure)
+            if (read(e, reference) is not { } figure)
             {
-                continue;
+                return null;
             }
 
             double y = scale.ToScale(figure.Value);
             double own = scale.StandardDeviation(figure.Value, figure.StandardDeviation);
             double shared = scale.OfLogError(figure.Value, gain);
             double error = Math.Max(Math.Sqrt((own * own) + (shared * shared)), 1e-9);
-            points.Add(
-                PointOf(grid, e) with
-                {
-                    Value = figure.Value,
-                    Y = y,
-                    StandardDeviation = error,
-                    Lower95 = Math.Max(0, scale.FromScale(y - (NormalQuantile * error))),
-                    Upper95 = scale.FromScale(y + (NormalQuantile * error)),
-                    IsNotMeasurable = figure.Value < 2 * figure.StandardDeviation,
-                }
-            );
+            return PointOf(grid, e) with
+            {
+                Value = figure.Value,
+                Y = y,
+                StandardDeviation = error,
+                Lower95 = Math.Max(0, scale.FromScale(y - (NormalQuantile * error))),
+                Upper95 = scale.FromScale(y + (NormalQuantile * error)),
+                IsNotMeasurable = figure.Value < 2 * figure.StandardDeviation,
+            };
+        }
+    }
+
+    // The point of each examination beside itself, and, where several persons measured, what is needed to lay it beside another.
+    private static List<MeasuredPoint> Gathered(
+        CaseGrid grid,
+        IReadOnlyList<int> trend,
+        Func<int, int, bool> areOthers,
+        Func<int, int, MeasuredPoint?> read
+    )
+    {
+        List<MeasuredPoint> points = [];
+        for (int e = 0; e < grid.Examinations.Count; e++)
+        {
+            if (read(e, e) is { } point)
+            {
+                points.Add(point);
+            }
         }
 
-        return points;
+        if (grid.HasOneMeasurer || points.Count == 0)
+        {
+            return points;
+        }
+
+        MeasurerErrors measurers = new(areOthers, (e, reference) => read(e, reference)!.StandardDeviation);
+        MeasuredPoint[] known = [.. points.Select(point => point with { Measurers = measurers })];
+        MeasuredPoint[] counted = Array.FindAll(known, point => trend.Contains(point.Examination));
+        int usual = MeasuredLine.UsualOf(counted.Length > 0 ? counted : known).Examination;
+        return
+        [
+            .. known.Select(point =>
+                read(point.Examination, usual) is { } band ? point with { Lower95 = band.Lower95, Upper95 = band.Upper95 } : point
+            ),
+        ];
     }
 
     private static MeasuredPoint PointOf(CaseGrid grid, int examination) =>

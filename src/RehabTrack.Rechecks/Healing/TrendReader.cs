@@ -192,7 +192,7 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
         MeasureRules.IsOfLesion(trend.Measure!.Value)
             ? trend with
             {
-                Projection = Projector.Project(points, TargetOf(points[0]), settings.UsualIntervalDays),
+                Projection = Projector.Project(MeasuredLine.Weighed(points), TargetOf(points[0]), settings.UsualIntervalDays),
             }
             : trend;
 
@@ -211,8 +211,13 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
             Measure.Grades => 0,
         };
 
-    private static double Joint(MeasuredPoint one, MeasuredPoint other) =>
-        Math.Sqrt((one.StandardDeviation * one.StandardDeviation) + (other.StandardDeviation * other.StandardDeviation));
+    // The later of the two is the one that another person may have measured.
+    private static double Joint(MeasuredPoint one, MeasuredPoint other)
+    {
+        (MeasuredPoint earlier, MeasuredPoint later) = one.Examination <= other.Examination ? (one, other) : (other, one);
+        double deviation = later.DeviationFrom(earlier);
+        return Math.Sqrt((earlier.StandardDeviation * earlier.StandardDeviation) + (deviation * deviation));
+    }
 
     private static Trend Said(Trend trend, Verdict verdict, VerdictReason reason) => trend with { Verdict = verdict, Reason = reason };
 
@@ -272,22 +277,7 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
             ? new Slope(DaysOfRate * line.Slope, DaysOfRate * line.SlopeStandardError)
             : new Slope(0, double.PositiveInfinity);
 
-    private static WeightedLine? FitOf(ReadOnlySpan<MeasuredPoint> points)
-    {
-        // A case has a few dozen examinations at most; the general case is for callers that give more.
-        Span<double> figures = points.Length <= 64 ? stackalloc double[3 * points.Length] : new double[3 * points.Length];
-        Span<double> days = figures[..points.Length];
-        Span<double> sizes = figures[points.Length..(2 * points.Length)];
-        Span<double> deviations = figures[(2 * points.Length)..];
-        for (int i = 0; i < points.Length; i++)
-        {
-            days[i] = points[i].Date.DayNumber - points[0].Date.DayNumber;
-            sizes[i] = points[i].Y;
-            deviations[i] = points[i].StandardDeviation;
-        }
-
-        return points.Length >= 2 && days.ContainsAnyExcept(0) ? WeightedLine.Through(days, sizes, deviations) : null;
-    }
+    private static WeightedLine? FitOf(ReadOnlySpan<MeasuredPoint> points) => MeasuredLine.Through(points);
 
     private SlopeFigures? FiguresOf(MeasuredPoint[] points)
     {
