@@ -201,6 +201,7 @@ internal sealed class InventedCase
                 [.. _dates.Select((_, i) => new ExaminationShift(IdOf(i), new Centimetres(_shifts[i]), new Centimetres(i == 0 ? 0 : 0.2)))]
             ),
             Burdens = [.. _dates.Select((date, i) => Burden(i, date))],
+            Parts = [],
             Trend = Trend ?? NoTrend,
             Lesions = [],
             Findings = [],

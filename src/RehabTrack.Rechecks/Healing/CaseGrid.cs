@@ -104,6 +104,10 @@ internal sealed class CaseGrid
             _steps[reference, track] is null ? MeasurersAt(reference) : MeasurersAt(reference, track)
         );
 
+    /// <summary>Whether anybody is named as measurer at an examination, on a track when one is given.</summary>
+    public bool IsMeasurerNamed(int examination, int? track) =>
+        (track is { } only ? MeasurersAt(examination, only) : MeasurersAt(examination)).Count > 0;
+
     /// <summary>Whether nobody who measured at one examination measured at the other.</summary>
     public bool OtherMeasurer(int examination, int reference) =>
         !HasOneMeasurer && examination != reference && AreOthers(MeasurersAt(examination), MeasurersAt(reference));

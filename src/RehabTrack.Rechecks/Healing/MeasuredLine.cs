@@ -3,7 +3,10 @@ namespace RehabTrack.Rechecks.Healing;
 /// <summary>The line through the points of a measure, some of which another person may have measured.</summary>
 internal static class MeasuredLine
 {
-    /// <summary>The point of the person who measured most of them; the earliest such point, and the earlier person on a tie.</summary>
+    /// <summary>
+    /// The point of the person who measured most of them; the earliest such point, and the earlier person on a tie. One without a name
+    /// only where nobody is named.
+    /// </summary>
     /// <param name="points">One or more.</param>
     public static MeasuredPoint UsualOf(ReadOnlySpan<MeasuredPoint> points)
     {
@@ -14,7 +17,7 @@ internal static class MeasuredLine
             int alike = 0;
             foreach (MeasuredPoint other in points)
             {
-                alike += point.SharesMeasurerWith(other) ? 1 : 0;
+                alike += point.IsMeasurerNamed && point.SharesMeasurerWith(other) ? 1 : 0;
             }
 
             (usual, most) = alike > most ? (point, alike) : (usual, most);

@@ -34,6 +34,9 @@ internal sealed record MeasuredPoint
     public double DeviationFrom(MeasuredPoint reference) =>
         Measurers is { } measurers ? measurers.Deviation(this, reference) : StandardDeviation;
 
+    /// <summary>Whether it is known who measured; true where one person measured throughout.</summary>
+    public bool IsMeasurerNamed => Measurers?.IsNamed(this) ?? true;
+
     /// <summary>Whether a person who measured here measured there too, or either is not named.</summary>
     public bool SharesMeasurerWith(MeasuredPoint other) => Measurers is not { } measurers || measurers.Share(this, other);
 }

@@ -1,9 +1,10 @@
 namespace RehabTrack.Rechecks.Healing;
 
 /// <summary>How the errors of one measure hang on who measured at which examination.</summary>
-/// <param name="areOthers">Whether at one examination others measured than at another, by index.</param>
+/// <param name="grid">The case.</param>
+/// <param name="track">The track that the measure is read on; null for one that is read on many.</param>
 /// <param name="deviation">SD on the working scale of the first examination beside the second, by index.</param>
-internal sealed class MeasurerErrors(Func<int, int, bool> areOthers, Func<int, int, double> deviation)
+internal sealed class MeasurerErrors(CaseGrid grid, int? track, Func<int, int, double> deviation)
 {
     private readonly Dictionary<(int Examination, int Reference), double> _known = [];
 
@@ -24,5 +25,12 @@ internal sealed class MeasurerErrors(Func<int, int, bool> areOthers, Func<int, i
         return known;
     }
 
-    public bool Share(MeasuredPoint one, MeasuredPoint other) => !areOthers(one.Examination, other.Examination);
+    public bool IsNamed(MeasuredPoint point) => grid.IsMeasurerNamed(point.Examination, track);
+
+    public bool Share(MeasuredPoint one, MeasuredPoint other) =>
+        !(
+            track is { } only
+                ? grid.OtherMeasurer(one.Examination, only, other.Examination)
+                : grid.OtherMeasurer(one.Examination, other.Examination)
+        );
 }

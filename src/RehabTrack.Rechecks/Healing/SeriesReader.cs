@@ -46,7 +46,7 @@ internal static class SeriesReader
 
     private static List<MeasuredPoint> Volumes(CaseGrid grid, LesionGrid lesion, IReadOnlyList<int> trend)
     {
-        return Gathered(grid, trend, grid.OtherMeasurer, PointAt);
+        return Gathered(grid, trend, null, PointAt);
 
         MeasuredPoint? PointAt(int e, int reference)
         {
@@ -170,7 +170,7 @@ internal static class SeriesReader
         double soundError = grid.Error.OfThickness(reference, otherMeasurer: false).Value / Math.Sqrt(sound.Length);
         // Logarithmic well above what can be told from none, straight below.
         WorkingScale scale = new(1, 2 * grid.Error.OfThickness(reference, otherMeasurer: false).Value);
-        List<MeasuredPoint> points = Gathered(grid, trend, (e, other) => grid.OtherMeasurer(e, track, other), PointAt);
+        List<MeasuredPoint> points = Gathered(grid, trend, track, PointAt);
 
         // A level that was never thicker than the sound one has nothing to lose: its excess says nothing.
         return points.Find(point => trend.Contains(point.Examination)) is { IsNotMeasurable: false } ? points : [];
@@ -272,7 +272,7 @@ internal static class SeriesReader
         double gain
     )
     {
-        return Gathered(grid, trend, (e, reference) => grid.OtherMeasurer(e, track, reference), PointAt);
+        return Gathered(grid, trend, track, PointAt);
 
         MeasuredPoint? PointAt(int e, int reference)
         {
@@ -298,12 +298,7 @@ internal static class SeriesReader
     }
 
     // The point of each examination beside itself, and, where several persons measured, what is needed to lay it beside another.
-    private static List<MeasuredPoint> Gathered(
-        CaseGrid grid,
-        IReadOnlyList<int> trend,
-        Func<int, int, bool> areOthers,
-        Func<int, int, MeasuredPoint?> read
-    )
+    private static List<MeasuredPoint> Gathered(CaseGrid grid, IReadOnlyList<int> trend, int? track, Func<int, int, MeasuredPoint?> read)
     {
         List<MeasuredPoint> points = [];
         for (int e = 0; e < grid.Examinations.Count; e++)
@@ -319,7 +314,7 @@ internal static class SeriesReader
             return points;
         }
 
-        MeasurerErrors measurers = new(areOthers, (e, reference) => read(e, reference)!.StandardDeviation);
+        MeasurerErrors measurers = new(grid, track, (e, reference) => read(e, reference)!.StandardDeviation);
         MeasuredPoint[] known = [.. points.Select(point => point with { Measurers = measurers })];
         MeasuredPoint[] counted = Array.FindAll(known, point => trend.Contains(point.Examination));
         int usual = MeasuredLine.UsualOf(counted.Length > 0 ? counted : known).Examination;

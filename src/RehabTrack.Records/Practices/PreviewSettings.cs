@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Analysis;
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Linking;
@@ -36,6 +37,7 @@ public sealed class PreviewSettings(RecordsAccess access) : UseCase<AnalysisSett
             select new { injury, horse.Name }
         ).ToListAsync(cancellation);
         List<MovedVerdict> moved = [];
+        int staying = 0;
         foreach (var one in open)
         {
             (CaseCourse course, IReadOnlyList<LinkConstraint> constraints) = await CaseRows.StandingAsync(
@@ -44,26 +46,48 @@ public sealed class PreviewSettings(RecordsAccess access) : UseCase<AnalysisSett
                 session.Today,
                 cancellation
             );
-            LinkedCourse? links = null;
-            Verdict VerdictWith(AnalysisSettings settings)
+            // The error of measurement and the thresholds link nothing: unless the links are set anew, both analyses share them.
+            CaseAnalysis was = CaseAnalyser.Analyse(course, constraints, now, session.Today);
+            CaseAnalysis becomes =
+                input.Linking != now.Linking
+                    ? CaseAnalyser.Analyse(course, constraints, input, session.Today)
+                    : CaseAnalyser.AnalyseLinked(course, was.Links, input, session.Today);
+            foreach (Told told in VerdictsOf(was))
             {
-                // The error of measurement and the thresholds link nothing: unless the links are set anew, both analyses share them.
-                CaseAnalysis analysis =
-                    links is null || input.Linking != now.Linking
-                        ? CaseAnalyser.Analyse(course, constraints, settings, session.Today)
-                        : CaseAnalyser.AnalyseLinked(course, links, settings, session.Today);
-                links = analysis.Links;
-                return analysis.Trend.Verdict;
-            }
+                Told then = VerdictsOf(becomes).First(other => other.IsOfSame(told));
+                if (told.Verdict == then.Verdict)
+                {
+                    staying++;
+                    continue;
+                }
 
-            Verdict was = VerdictWith(now);
-            Verdict becomes = VerdictWith(input);
-            if (was != becomes)
-            {
-                moved.Add(new MovedVerdict(one.injury.Id, one.Name, one.injury.Limb, one.injury.Structure, was, becomes));
+                moved.Add(
+                    new MovedVerdict(
+                        one.injury.Id,
+                        one.Name,
+                        one.injury.Limb,
+                        one.injury.Structure,
+                        told.Lesion,
+                        told.Part,
+                        told.Verdict,
+                        then.Verdict
+                    )
+                );
             }
         }
 
-        return new SettingsPreview(moved, open.Count - moved.Count);
+        return new SettingsPreview(moved, staying);
+    }
+
+    // A case of one lesion speaks once.
+    private static IEnumerable<Told> VerdictsOf(CaseAnalysis analysis) =>
+        analysis
+            .Lesions.Where(_ => analysis.Lesions.Count > 1)
+            .Select(lesion => new Told(lesion.Lesion, lesion.Part, lesion.Trend.Verdict))
+            .Prepend(new Told(null, null, analysis.Trend.Verdict));
+
+    private sealed record Told(string? Lesion, Part? Part, Verdict Verdict)
+    {
+        public bool IsOfSame(Told other) => string.Equals(Lesion, other.Lesion, StringComparison.Ordinal) && Part == other.Part;
     }
 }

@@ -82,7 +82,7 @@ public sealed class BatchAnalysisTests : BatchTests
 
         Has(root, "schemaVersion", "cases", "rejected", "asOf", "settings", "counts");
         JsonElement one = root.GetProperty("cases")[0];
-        Has(one, "case", "examinations", "tracks", "trend", "lesions", "findings");
+        Has(one, "case", "examinations", "tracks", "trend", "parts", "lesions", "findings");
         Has(one.GetProperty("examinations")[0], "date", "burden");
         JsonElement burden = one.GetProperty("examinations")[0].GetProperty("burden");
         Has(
@@ -107,7 +107,8 @@ public sealed class BatchAnalysisTests : BatchTests
         Has(trend.GetProperty("course"), ["slopeLower95", "slopeUpper95", .. figures]);
         Assert.Equal("not-yet-readable", trend.GetProperty("verdict").GetString());
         Assert.Equal(JsonValueKind.Null, trend.GetProperty("slopeLogPer60Days").ValueKind);
-        Has(one.GetProperty("lesions")[0], "lesion", "part", "trend");
+        Has(one.GetProperty("lesions")[0], "lesion", "part", "trend", "examinations");
+        Has(one.GetProperty("parts")[0], "path", "examinations");
         Has(one.GetProperty("findings")[0], "kind", "severity", "message");
         JsonElement rejected = Assert.Single(root.GetProperty("rejected").EnumerateArray().ToList());
         Assert.Equal(4, rejected.GetProperty("row").GetInt32());
@@ -295,6 +296,43 @@ public sealed class BatchAnalysisTests : BatchTests
         (BatchOutcome outcome, _) = Run(Sheet(("C1", "2026-01-10", 12, 2, 1)) + "C2;LH;body;2026-01-10;20;1.5;9\n");
 
         Assert.Equal((7, 6, 1, 1), (outcome.Rows, outcome.Accepted, outcome.Rejected, outcome.Cases));
+    }
+
+    [Fact]
+    public void Body_and_branch_and_each_named_lesion_have_their_own_burdens()
+    {
+        JsonElement one = Analyse(
+                "case;part;examination_date;level_cm;ligament_area_cm2;lesion_area_cm2;lesion\n"
+                    + "C1;body;2026-01-10;12;1.2;0;A\nC1;body;2026-01-10;14;1.2;.6;A\nC1;body;2026-01-10;16;1.2;0;A\n"
+                    + "C1;body;2026-01-10;18;1.2;.3;B\nC1;body;2026-01-10;20;1.2;0;B\n"
+                    + "C1;medial branch;2026-01-10;30;.8;0;\nC1;medial branch;2026-01-10;32;.8;.24;\nC1;medial branch;2026-01-10;34;.8;0;\n"
+            )
+            .GetProperty("cases")[0];
+        static JsonElement Burden(JsonElement of) => of.GetProperty("examinations")[0].GetProperty("burden");
+
+        JsonElement[] parts = [.. one.GetProperty("parts").EnumerateArray()];
+        JsonElement[] lesions = [.. one.GetProperty("lesions").EnumerateArray()];
+        Assert.Equal(["axial", "medial-branch"], parts.Select(part => part.GetProperty("path").GetString()));
+        // ECM 330 and SAEVA 191: .9/6.0 is 15 %, mild; Boado 2025: a section of 30 % is of the second class.
+        Assert.Equal([15, 10], parts.Select(part => Math.Round(Burden(part).GetProperty("totalPercent").GetDouble(), 9)));
+        Assert.Equal(["total-percent", "branch-section"], parts.Select(part => Burden(part).GetProperty("severityScale").GetString()));
+        Assert.Equal([1, 2], parts.Select(part => Burden(part).GetProperty("severityClass").GetInt32()));
+        Assert.Equal(JsonValueKind.Null, Burden(one).GetProperty("severityClass").ValueKind);
+        Assert.Equal(["A", "B", null], lesions.Select(lesion => lesion.GetProperty("lesion").GetString()));
+        Assert.Equal([50, 25, 30], lesions.Select(lesion => Math.Round(Burden(lesion).GetProperty("worstPercent").GetDouble(), 9)));
+        Assert.Equal([1.2, 0.6, 0.48], lesions.Select(lesion => Math.Round(Burden(lesion).GetProperty("volumeCm3").GetDouble(), 9)));
+        Assert.Equal("2026-01-10", lesions[0].GetProperty("examinations")[0].GetProperty("date").GetString());
+    }
+
+    [Fact]
+    public void What_is_the_same_as_the_whole_case_is_not_written_again()
+    {
+        JsonElement one = Analyse(Sheet(("C1", "2026-01-10", 12, 4, 1))).GetProperty("cases")[0];
+
+        JsonElement part = Assert.Single(one.GetProperty("parts").EnumerateArray().ToList());
+        Assert.Equal("axial", part.GetProperty("path").GetString());
+        Assert.Equal(0, part.GetProperty("examinations").GetArrayLength());
+        Assert.Equal(0, one.GetProperty("lesions")[0].GetProperty("examinations").GetArrayLength());
     }
 
     private static string Sheet(params (string Case, string Date, double From, double Step, double Share)[] examinations)

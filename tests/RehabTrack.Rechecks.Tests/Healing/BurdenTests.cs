@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Analysis;
 using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Healing;
@@ -268,6 +269,170 @@ public sealed class BurdenTests
             Reading one = Row(10, 1, 0.2) with { Echogenicity = new Grade(GradeScales.Echogenicity0To3, 2) };
             Reading other = Row(12, 1, 0.2) with { Echogenicity = new Grade(GradeScales.Echogenicity0To4, 2) };
             Assert.Null(Analysed(Case(Exam(0, one, other))).Burdens.Single().EchogenicitySum);
+        }
+    }
+
+    public sealed class Parts_and_lesions
+    {
+        // Three levels of a medial branch 2 cm apart, ligament .80, the middle one with lesion.
+        private static IEnumerable<Reading> Branch(double lesion, bool middle = true, Part part = Part.MedialBranch) =>
+            from row in new[] { Row(34, 0.80, 0, part), Row(36, 0.80, lesion, part), Row(38, 0.80, 0, part) }
+            where middle || row.Level.Position.Value != 36
+            select row;
+
+        [Fact]
+        public void Body_and_branch_have_their_own_figures_beside_the_whole_case()
+        {
+            CaseAnalysis analysis = Analysed(Case(Exam(0, SixLevels().Concat(Branch(0.24)))));
+            Assert.Equal([LinkPath.Axial, LinkPath.MedialBranch], analysis.Parts.Select(part => part.Path));
+            ExaminationBurden whole = analysis.Burdens.Single();
+            ExaminationBurden body = analysis.Parts[0].Burdens.Single();
+            ExaminationBurden branch = analysis.Parts[1].Burdens.Single();
+
+            // ECM 330 for each: 0.90/7.90, 0.24/2.40 and (0.90 + 0.24)/(7.90 + 2.40).
+            Assert.Equal(100 * 0.90 / 7.90, body.TotalPercent!.Value.Value, 10);
+            Assert.Equal(10, branch.TotalPercent!.Value.Value, 10);
+            Assert.Equal(100 * 1.14 / 10.30, whole.TotalPercent!.Value.Value, 10);
+            Assert.Equal((18.0, 36.0), (body.WorstLevel!.Value.Position.Value, branch.WorstLevel!.Value.Position.Value));
+            Assert.Equal(30, branch.WorstPercent!.Value.Value, 10);
+            Assert.Equal([3.60, 0.48, 4.08], new[] { body, branch, whole }.Select(burden => Math.Round(burden.Volume!.Value.Value, 10)));
+            Assert.Equal([16, 2, 18], new[] { body, branch, whole }.Select(burden => Math.Round(burden.LesionLength!.Value.Value, 10)));
+        }
+
+        [Fact]
+        public void Body_and_branch_have_each_the_class_of_their_own_scale_and_the_whole_has_none()
+        {
+            CaseAnalysis analysis = Analysed(Case(Exam(0, SixLevels().Concat(Branch(0.24)))));
+
+            // SAEVA 191: 11.4 % of all levels is mild; Boado 2025: a section of 30 % is of the second class.
+            Assert.Equal(new SeverityGrade(SeverityScales.TotalPercent, 1), analysis.Parts[0].Burdens.Single().Severity);
+            Assert.Equal(new SeverityGrade(SeverityScales.BranchSection, 2), analysis.Parts[1].Burdens.Single().Severity);
+            Assert.Null(analysis.Burdens.Single().Severity);
+            Assert.True(analysis.Burdens.Single().LevelsComplete);
+            // Each lesion is alone on its path and has its class.
+            Assert.Equal(analysis.Parts.Select(part => part.Burdens), analysis.Lesions.Select(lesion => lesion.Burdens));
+        }
+
+        [Fact]
+        public void Two_branches_share_a_scale_and_the_worse_section_classes_the_whole()
+        {
+            CaseAnalysis analysis = Analysed(Case(Exam(0, Branch(0.08).Concat(Branch(0.48, part: Part.LateralBranch)))));
+
+            Assert.Equal([1, 3], analysis.Parts.Select(part => part.Burdens.Single().Severity!.Class));
+            Assert.Equal(new SeverityGrade(SeverityScales.BranchSection, 3), analysis.Burdens.Single().Severity);
+        }
+
+        [Fact]
+        public void A_branch_that_has_healed_has_no_class_and_leaves_the_whole_that_of_the_body()
+        {
+            CaseAnalysis analysis = Analysed(Case(Exam(0, SixLevels().Concat(Branch(0.24))), Exam(60, SixLevels().Concat(Branch(0)))));
+
+            Assert.Equal([null, new SeverityGrade(SeverityScales.TotalPercent, 1)], analysis.Burdens.Select(burden => burden.Severity));
+            Assert.Equal(2, analysis.Parts[1].Burdens[0].Severity!.Class);
+            Assert.Null(analysis.Parts[1].Burdens[1].Severity);
+            Assert.Equal(0, analysis.Parts[1].Burdens[1].WorstPercent!.Value.Value);
+        }
+
+        [Fact]
+        public void A_level_missed_in_the_branch_is_missed_there_alone()
+        {
+            CaseAnalysis analysis = Analysed(
+                Case(Exam(0, SixLevels().Concat(Branch(0.24))), Exam(60, SixLevels().Concat(Branch(0.24, middle: false))))
+            );
+            string track = analysis
+                .Links.Tracks.Single(one => one.Path == LinkPath.MedialBranch && one.ConsensusLevel.Position.Value == 36)
+                .Id;
+
+            Assert.Equal([track], analysis.Burdens[1].LesionTracksMissed);
+            Assert.Empty(analysis.Parts[0].Burdens[1].LesionTracksMissed);
+            Assert.Equal([track], analysis.Parts[1].Burdens[1].LesionTracksMissed);
+            Assert.True(analysis.Parts[0].Burdens[1].LevelsComplete);
+            Assert.Equal(1, analysis.Parts[0].Burdens[1].Severity!.Class);
+            Assert.False(analysis.Parts[1].Burdens[1].LevelsComplete);
+        }
+
+        [Fact]
+        public void Two_named_lesions_of_one_path_have_their_own_figures_and_no_class()
+        {
+            Grade Grey(int value) => new(GradeScales.Echogenicity0To3, value);
+            CaseAnalysis analysis = Analysed(
+                Case(
+                    Exam(
+                        0,
+                        Row(10, 1.2, 0, name: "A"),
+                        Row(12, 1.2, 0.6, name: "A") with
+                        {
+                            Echogenicity = Grey(3),
+                        },
+                        Row(14, 1.2, 0, name: "A"),
+                        Row(20, 1.2, 0, name: "B"),
+                        Row(22, 1.2, 0.3, name: "B") with
+                        {
+                            Echogenicity = Grey(1),
+                        },
+                        Row(24, 1.2, 0.12, name: "B")
+                    )
+                )
+            );
+            ExaminationBurden a = analysis.Lesions[0].Burdens.Single();
+            ExaminationBurden b = analysis.Lesions[1].Burdens.Single();
+
+            Assert.Equal([50, 25], new[] { a, b }.Select(burden => Math.Round(burden.WorstPercent!.Value.Value, 10)));
+            Assert.Equal([12, 22], new[] { a, b }.Select(burden => burden.WorstLevel!.Value.Position.Value));
+            // Each over all six levels of the path, 7.20 cm² in all.
+            Assert.Equal(100 * 0.6 / 7.2, a.TotalPercent!.Value.Value, 10);
+            Assert.Equal(100 * 0.42 / 7.2, b.TotalPercent!.Value.Value, 10);
+            // A: .6·(2 + 2)/2. B: .3·2 + .12·1, and its last level still shows lesion.
+            Assert.Equal([1.2, 0.72], new[] { a, b }.Select(burden => Math.Round(burden.Volume!.Value.Value, 10)));
+            Assert.Equal([false, true], new[] { a, b }.Select(burden => burden.VolumeIsLowerBound));
+            Assert.Equal([2, 3], new[] { a, b }.Select(burden => Math.Round(burden.LesionLength!.Value.Value, 10)));
+            Assert.Equal([3, 1], new[] { a, b }.Select(burden => burden.EchogenicitySum!.Value));
+            Assert.Equal([null, null], new[] { a, b }.Select(burden => burden.Severity));
+            Assert.Equal([true, false], new[] { a, b }.Select(burden => burden.LevelsComplete));
+        }
+
+        [Fact]
+        public void Recorded_shares_are_told_lesion_by_lesion()
+        {
+            CaseAnalysis analysis = Analysed(
+                Case(
+                    Exam(
+                        0,
+                        Row(12, name: "A") with
+                        {
+                            LesionPercent = new Percent(20),
+                        },
+                        Row(12, name: "B") with
+                        {
+                            LesionPercent = new Percent(15),
+                        }
+                    )
+                )
+            );
+
+            Assert.Equal([20, 15], analysis.Lesions.Select(lesion => lesion.Burdens.Single().WorstPercent!.Value.Value));
+            Assert.Equal([20, 15], analysis.Lesions.Select(lesion => lesion.Trend.Series.Single().Value));
+        }
+
+        [Fact]
+        public void A_case_of_one_lesion_on_one_path_says_the_same_of_all_three()
+        {
+            CaseAnalysis analysis = Analysed(Case(Exam(0, SixLevels())));
+
+            Assert.Same(analysis.Burdens, analysis.Parts.Single().Burdens);
+            Assert.Same(analysis.Burdens, analysis.Lesions.Single().Burdens);
+        }
+
+        [Fact]
+        public void A_part_that_never_showed_lesion_is_none_of_the_parts()
+        {
+            CaseAnalysis analysis = Analysed(Case(Exam(0, SixLevels().Concat(Branch(0)))));
+
+            Assert.Equal([LinkPath.Axial], analysis.Parts.Select(part => part.Path));
+            // The share of the whole counts the branch's levels, that of the part does not.
+            Assert.Equal(100 * 0.90 / 10.30, analysis.Burdens.Single().TotalPercent!.Value.Value, 10);
+            Assert.Equal(100 * 0.90 / 7.90, analysis.Lesions.Single().Burdens.Single().TotalPercent!.Value.Value, 10);
+            Assert.Empty(Analysed(Case(Exam(0, Row(10, 1, 0)))).Parts);
         }
     }
 }

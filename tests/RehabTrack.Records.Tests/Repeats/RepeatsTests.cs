@@ -1,7 +1,10 @@
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Analysis;
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Repeats;
+using RehabTrack.Records.Cases;
+using RehabTrack.Records.Examinations;
 using RehabTrack.Records.Practices;
 using RehabTrack.Records.Repeats;
 using RehabTrack.Records.Rights;
@@ -147,31 +150,101 @@ public sealed class RepeatsTests
     public async Task The_open_verdicts_that_would_move_are_listed_before_anything_is_written()
     {
         await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        Guid caseId = await SlowlyFallingAsync(house, "Thistle Vane");
+
+        SettingsPreview preview = await PreviewAsync(house);
+
+        MovedVerdict moved = Assert.Single(preview.Moved);
+        Assert.Equal(caseId, moved.CaseId);
+        Assert.Null(moved.Part);
+        Assert.NotEqual(moved.Now, moved.Then);
+        Assert.Contains(moved.Then, (Verdict[])[Verdict.Healing, Verdict.HealingSlowly]);
+        Assert.Equal(0, preview.Staying);
+        Assert.True((await ReadAsync(house)).Practice.SettingsAreUsual);
+    }
+
+    [Fact]
+    public async Task The_verdicts_of_single_lesions_that_would_move_are_listed_too()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
         Guid caseId = (await house.CaseAsync((await house.HorseAsync()).Id)).Id;
-        // A lesion that falls by a sixth in all: healing slowly when measured well, not to be told when measured badly.
-        foreach ((int visit, double lesion) in ((int, double)[])[(0, 0.5), (1, 0.46), (2, 0.42)])
+        foreach ((int visit, double falling, double rising) in ((int, double, double)[])[(0, 0.5, 0.3), (1, 0.46, 0.6), (2, 0.42, 1.1)])
         {
-            await house.SignedAsync(
-                caseId,
-                Wishes.Content(new DateOnly(2026, 7, 1).AddDays(60 * visit), (10, 0), (13, lesion), (16, 0.2 * lesion), (19, 0))
-            );
+            ExaminationContent upper = Wishes.Content(Day(visit), (10, 0), (13, falling), (16, 0));
+            ExaminationContent lower = Wishes.Content(Day(visit), (19, 0), (22, rising), (25, 0));
+            await house.SignedAsync(caseId, upper with { Readings = [.. Named(upper, "A"), .. Named(lower, "B")] });
         }
 
+        SettingsPreview preview = await PreviewAsync(house);
+
+        // A falls slowly, which only a good measurement tells; B grows, and the case with it, whoever measures.
+        MovedVerdict moved = Assert.Single(preview.Moved);
+        Assert.Equal((caseId, "A", Part.Body), (moved.CaseId, moved.Lesion, moved.Part!.Value));
+        Assert.Equal((Verdict.NotYetReadable, Verdict.HealingSlowly), (moved.Now, moved.Then));
+        Assert.Equal(2, preview.Staying);
+
+        static IEnumerable<DraftReading> Named(ExaminationContent content, string lesion) =>
+            content.Readings.Select(row => row with { Values = row.Values with { Lesion = lesion } });
+    }
+
+    [Fact]
+    public async Task A_closed_case_and_an_archived_one_are_not_asked()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        Guid open = await SlowlyFallingAsync(house, "Thistle Vane");
+        Guid closed = await SlowlyFallingAsync(house, "Ember Lorne");
+        Guid archived = await SlowlyFallingAsync(house, "Wren Tallow");
+        Assert.Equal([closed, open, archived], (await PreviewAsync(house)).Moved.Select(moved => moved.CaseId));
+
+        Outcome<ClosedCases> left = await house
+            .Get<CloseCase>()
+            .ExecuteAsync(
+                house.Vet,
+                new CloseCaseInput
+                {
+                    CommandId = Guid.CreateVersion7(),
+                    CaseId = closed,
+                    Version = await VersionAsync(house, closed),
+                    End = CaseEnd.Sold,
+                    On = Day(2),
+                    Outcome = "Sold to the north",
+                }
+            );
+        Assert.True(left.Succeeded);
+        RecordInput put = new(Guid.CreateVersion7(), archived, await VersionAsync(house, archived));
+        Assert.True((await house.Get<ArchiveCase>().ExecuteAsync(house.Vet, put)).Succeeded);
+
+        SettingsPreview preview = await PreviewAsync(house);
+        Assert.Equal(open, Assert.Single(preview.Moved).CaseId);
+        Assert.Equal(0, preview.Staying);
+    }
+
+    private static DateOnly Day(int visit) => new DateOnly(2026, 7, 1).AddDays(60 * visit);
+
+    private static async Task<Guid> VersionAsync(RecordsHouse house, Guid caseId) =>
+        (await house.Get<GetCase>().ExecuteAsync(house.Vet, caseId)).Value.Version;
+
+    /// <summary>A lesion that falls by a sixth in all: healing slowly when measured well, not to be told when measured badly.</summary>
+    private static async Task<Guid> SlowlyFallingAsync(RecordsHouse house, string horse)
+    {
+        Guid caseId = (await house.CaseAsync((await house.HorseAsync(horse)).Id)).Id;
+        foreach ((int visit, double lesion) in ((int, double)[])[(0, 0.5), (1, 0.46), (2, 0.42)])
+        {
+            await house.SignedAsync(caseId, Wishes.Content(Day(visit), (10, 0), (13, lesion), (16, 0.2 * lesion), (19, 0)));
+        }
+
+        return caseId;
+    }
+
+    private static async Task<SettingsPreview> PreviewAsync(RecordsHouse house)
+    {
         MeasurementErrorSettings well = new()
         {
             LesionAreaCv = 0.01,
             AreaFloorCm2 = 0.001,
             SharedGainLog = 0.001,
         };
-
-        SettingsPreview preview = (await house.Get<PreviewSettings>().ExecuteAsync(house.Vet, new AnalysisSettings { Error = well })).Value;
-
-        MovedVerdict moved = Assert.Single(preview.Moved);
-        Assert.Equal(caseId, moved.CaseId);
-        Assert.NotEqual(moved.Now, moved.Then);
-        Assert.Contains(moved.Then, (Verdict[])[Verdict.Healing, Verdict.HealingSlowly]);
-        Assert.Equal(0, preview.Staying);
-        Assert.True((await ReadAsync(house)).Practice.SettingsAreUsual);
+        return (await house.Get<PreviewSettings>().ExecuteAsync(house.Vet, new AnalysisSettings { Error = well })).Value;
     }
 
     [Fact]

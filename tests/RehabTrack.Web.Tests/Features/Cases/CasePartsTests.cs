@@ -1,10 +1,12 @@
 using AngleSharp.Dom;
 using Bunit;
 using RehabTrack.Rechecks.Analysis;
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Findings;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Linking;
+using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Rechecks.Watch;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Watch;
@@ -155,6 +157,90 @@ public sealed class CasePartsTests : IAsyncDisposable
         Assert.Contains("Set by this practice. Usual: 3", ground, StringComparison.Ordinal);
         Assert.Contains(Figures.Number(Math.Log(0.75), "0.####"), ground, StringComparison.Ordinal);
         Assert.Equal(2, ground.Split("Set by this practice.").Length - 1);
+    }
+
+    private IRenderedComponent<ExaminationsTable> Table(CaseCourse course) =>
+        _page.Render<ExaminationsTable>(table =>
+            table.Add(one => one.Case, Invented.View(course)).Add(one => one.Analysis, Invented.Analyse(course))
+        );
+
+    [Fact]
+    public void A_case_of_one_lesion_has_one_table_of_examinations() => Assert.Single(Table(Invented.Course()).FindAll("table"));
+
+    [Fact]
+    public void Lesions_in_body_and_branch_stand_below_the_examinations_each_with_its_class()
+    {
+        // The branch: .3 of 1.0 cm² at its middle level, so a section of 30 % and a total of 10 %.
+        IEnumerable<Reading> Branch(Examination examination) =>
+            new double[] { 30, 32, 34 }.Select(level => new Reading
+            {
+                Id = $"{examination.Id}-branch-{level}",
+                Part = Part.MedialBranch,
+                Level = new Centimetres(level),
+                LigamentArea = new SquareCentimetres(1),
+                LesionArea = LesionArea.Measured(new SquareCentimetres(level == 32 ? 0.3 : 0)),
+                Measurer = "H. Brandt",
+            });
+        CaseCourse body = Invented.Course(2);
+        CaseCourse course = body with
+        {
+            Examinations = [.. body.Examinations.Select(one => one with { Readings = [.. one.Readings, .. Branch(one)] })],
+        };
+
+        IElement table = Table(course).FindAll("table")[^1];
+
+        IElement[] rows = [.. table.QuerySelectorAll("tbody tr")];
+        Assert.Equal(
+            ["Lesion in the body", "Lesion in the body", "Lesion in the medial branch", "Lesion in the medial branch"],
+            rows.Select(row => row.QuerySelector("th")!.TextContent.Trim())
+        );
+        Assert.Equal(Figures.Date(course.Examinations[1].Date), rows[0].QuerySelector("td")!.TextContent.Trim());
+        string Cell(int row, string column) => rows[row].QuerySelector($"td[data-label='{column}']")!.TextContent.Trim();
+        Assert.Equal(string.Format(TextCulture.Default, CasePage.SeveritySection, 2), Cell(2, CasePage.ColumnSeverity));
+        Assert.Equal(CasePage.SeverityTotal_1, Cell(1, CasePage.ColumnSeverity));
+        Assert.Equal(Figures.ExactPercent(new Percent(10)), Cell(3, CasePage.ColumnTotal));
+        Assert.Contains(Figures.Percent(new Percent(30)), Cell(3, CasePage.ColumnWorst), StringComparison.Ordinal);
+        Assert.Contains("0.60", Cell(3, CasePage.ColumnVolume), StringComparison.Ordinal);
+        // No lesion level was missed: no such column.
+        Assert.Null(table.QuerySelector($"td[data-label='{CasePage.ColumnMissed}']"));
+    }
+
+    [Fact]
+    public void Two_named_lesions_beside_one_in_a_branch_have_their_part_above_them()
+    {
+        Reading Row(Part part, double level, double lesion, string? name) =>
+            new()
+            {
+                Id = $"{part}-{level}",
+                Part = part,
+                Level = new Centimetres(level),
+                LigamentArea = new SquareCentimetres(1.4),
+                LesionArea = LesionArea.Measured(new SquareCentimetres(lesion)),
+                Lesion = name,
+            };
+        CaseCourse course = Invented.Course(1) with
+        {
+            Examinations =
+            [
+                Invented.Examination(1) with
+                {
+                    Readings =
+                    [
+                        Row(Part.Body, 16, 0, "A"),
+                        Row(Part.Body, 18, 0.4, "A"),
+                        Row(Part.Body, 20, 0, "A"),
+                        Row(Part.Body, 24, 0.2, "B"),
+                        Row(Part.Body, 26, 0, "B"),
+                        Row(Part.LateralBranch, 32, 0.2, null),
+                    ],
+                },
+            ],
+        };
+
+        Assert.Equal(
+            ["All of origin and body", "Lesion A, body", "Lesion B, body", "Lesion in the lateral branch"],
+            Table(course).FindAll("table")[^1].QuerySelectorAll("tbody th").Select(head => head.TextContent.Trim())
+        );
     }
 
     [Fact]
