@@ -12,7 +12,10 @@ public sealed record SeriesPoint
     /// <summary>The value in the measure's unit (cm³, cm², cm); at least 0.</summary>
     public required double Value { get; init; }
 
-    /// <summary>Lower end of the 95 % error band of this one value, measure's unit, at least 0.</summary>
+    /// <summary>
+    /// Lower end of the 95 % error band of this one value, measure's unit, at least 0. Both ends are wider where another person measured
+    /// than at most examinations of the trend.
+    /// </summary>
     public required double Lower95 { get; init; }
 
     /// <summary>Upper end of the 95 % error band of this one value, measure's unit.</summary>
