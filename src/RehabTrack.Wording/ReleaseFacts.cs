@@ -21,9 +21,6 @@ public sealed record ReleaseFacts
     /// <summary>When the horse is seen again; null when not said.</summary>
     public DateOnly? Recheck { get; init; }
 
-    /// <summary>What is permitted with the decision.</summary>
-    public required Work Work { get; init; }
-
     /// <summary>The open cases, as a reader calls them, with what is said of each.</summary>
     public IReadOnlyList<(string Name, Verdict Verdict)> Injuries { get; init; } = [];
 }

@@ -6,7 +6,7 @@ namespace RehabTrack.Wording;
 /// <summary>The fixed sentences that owner and trainer read of a decision, for the vet to edit before they go out.</summary>
 public static class ReleaseSentences
 {
-    /// <summary>For the owner: how the injury is, what the horse may do, when it is seen again.</summary>
+    /// <summary>For the owner: what was decided, how the injury is, when the horse is seen again.</summary>
     public static IReadOnlyList<string> ForOwner(ReleaseFacts facts, CultureInfo? culture = null)
     {
         ArgumentNullException.ThrowIfNull(facts);
@@ -14,7 +14,7 @@ public static class ReleaseSentences
         [
             Decided("Owner", facts, culture),
             .. facts.Injuries.Select(injury => Said($"Injury_{injury.Verdict}", culture, injury.Name)),
-            .. Work(facts, false, culture),
+            .. OfTheDay("DayOwner", facts, culture),
             .. Recheck(facts, culture),
             Said("CautionOwner", culture),
         ];
@@ -27,7 +27,7 @@ public static class ReleaseSentences
         return
         [
             Decided("Trainer", facts, culture),
-            .. Work(facts, true, culture),
+            .. OfTheDay("DayTrainer", facts, culture),
             .. Recheck(facts, culture),
             Said("CautionTrainer", culture),
         ];
@@ -59,19 +59,9 @@ public static class ReleaseSentences
             Figures.Date(facts.Until, null, culture)
         );
 
-    private static string[] Work(ReleaseFacts facts, bool withManner, CultureInfo? culture) =>
-        facts.Work.HasOuting
-            ?
-            [
-                Said(
-                    withManner ? "WorkWithManner" : "Work",
-                    culture,
-                    PermitSentences.Outing(facts.Work.Outing, culture),
-                    PermitSentences.HowOften(facts.Work, culture),
-                    PermitSentences.HowAndWhere(facts.Work, culture)
-                ),
-            ]
-            : [];
+    // No minutes: they grow and drop by the day, and only the permit of the day knows them.
+    private static string[] OfTheDay(string key, ReleaseFacts facts, CultureInfo? culture) =>
+        facts.Kind is DecisionKind.Advance or DecisionKind.Hold or DecisionKind.StepBack ? [Said(key, culture, facts.Horse)] : [];
 
     private static string[] Recheck(ReleaseFacts facts, CultureInfo? culture) =>
         facts is { Recheck: { } date, Kind: not DecisionKind.Close } ? [Said("Recheck", culture, Figures.Date(date, null, culture))] : [];

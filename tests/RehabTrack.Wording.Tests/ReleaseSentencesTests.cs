@@ -6,15 +6,6 @@ namespace RehabTrack.Wording.Tests;
 
 public sealed class ReleaseSentencesTests
 {
-    private static readonly Work Walk = new()
-    {
-        Outing = new OutingMinutes(20, 5),
-        OutingsADay = 2,
-        DaysAWeek = 7,
-        Modes = WorkModes.InHand,
-        Surfaces = Surfaces.FirmEven,
-    };
-
     public static TheoryData<DecisionKind, Verdict> All
     {
         get
@@ -70,24 +61,45 @@ public sealed class ReleaseSentencesTests
     public void A_sentence_of_ones_own_about_healing_gets_the_same_ending(string typed, string read) =>
         Assert.Equal(read, ReleaseSentences.Finished(typed));
 
-    [Fact]
-    public void Minutes_and_recheck_are_told_to_both_and_how_and_where_to_the_trainer()
-    {
-        ReleaseFacts facts = Facts(DecisionKind.Hold, Verdict.Stalled);
-
-        Assert.Contains("Permitted now: walk 20 min, trot 5 min, twice a day, every day.", ReleaseSentences.ForOwner(facts));
-        Assert.Contains(
-            "Permitted now: walk 20 min, trot 5 min, twice a day, every day; in hand; straight lines only; firm, even ground.",
-            ReleaseSentences.ForTrainer(facts)
+    [Theory]
+    [MemberData(nameof(All))]
+    public void No_sentence_names_minutes_because_only_the_permit_of_the_day_knows_them(DecisionKind kind, Verdict verdict) =>
+        Assert.All(
+            [.. ReleaseSentences.ForOwner(Facts(kind, verdict)), .. ReleaseSentences.ForTrainer(Facts(kind, verdict))],
+            sentence =>
+            {
+                Assert.DoesNotContain(" min", sentence, StringComparison.OrdinalIgnoreCase);
+                Assert.DoesNotContain("permitted", sentence, StringComparison.OrdinalIgnoreCase);
+            }
         );
-        Assert.Contains($"We look at the horse again on {Figures.Date(facts.Recheck)}.", ReleaseSentences.ForTrainer(facts));
+
+    [Theory]
+    [InlineData(DecisionKind.Advance, true)]
+    [InlineData(DecisionKind.Hold, true)]
+    [InlineData(DecisionKind.StepBack, true)]
+    [InlineData(DecisionKind.Stop, false)]
+    [InlineData(DecisionKind.Pause, false)]
+    [InlineData(DecisionKind.Close, false)]
+    public void Where_work_goes_on_both_are_sent_to_the_permit_of_the_day(DecisionKind kind, bool told)
+    {
+        ReleaseFacts facts = Facts(kind, Verdict.Stalled);
+
+        Assert.Equal(
+            told,
+            ReleaseSentences
+                .ForOwner(facts)
+                .Contains("What Quillon may do on a day stands on this page for that day, and nothing else counts.")
+        );
+        Assert.Equal(told, ReleaseSentences.ForTrainer(facts).Contains("Do what the sheet of the day says, and no more."));
     }
 
     [Fact]
-    public void Where_no_outing_is_permitted_none_is_named()
+    public void The_recheck_is_told_to_both()
     {
-        ReleaseFacts facts = Facts(DecisionKind.Stop, Verdict.Worsening) with { Work = Work.None };
-        Assert.DoesNotContain(ReleaseSentences.ForTrainer(facts), text => text.Contains("Permitted", StringComparison.Ordinal));
+        ReleaseFacts facts = Facts(DecisionKind.Hold, Verdict.Stalled);
+        string told = $"We look at the horse again on {Figures.Date(facts.Recheck)}.";
+        Assert.Contains(told, ReleaseSentences.ForOwner(facts));
+        Assert.Contains(told, ReleaseSentences.ForTrainer(facts));
     }
 
     [Fact]
@@ -104,7 +116,6 @@ public sealed class ReleaseSentencesTests
             Kind = kind,
             From = new DateOnly(2026, 9, 9),
             Recheck = new DateOnly(2026, 11, 7),
-            Work = Walk,
             Injuries = [("left hind, suspensory ligament", verdict)],
         };
 }

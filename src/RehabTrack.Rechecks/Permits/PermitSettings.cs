@@ -31,6 +31,9 @@ public sealed record PermitSettings
     /// <summary>A drop of the permit is asked about for so many days, whether the trainer has seen it; at least 0.</summary>
     public int DropDays { get; init; } = (int)Table["dropDays"];
 
+    /// <summary>A log of a day longer ago than so many days is asked about, at least 0.</summary>
+    public int BackfillDays { get; init; } = (int)Table["backfillDays"];
+
     /// <summary>Less than this share of the week's permitted minutes counts as under, %, 0 to 100.</summary>
     public int UnderPercent { get; init; } = (int)Table["underPercent"];
 }

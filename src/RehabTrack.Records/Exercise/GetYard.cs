@@ -51,7 +51,7 @@ public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyLi
         Guid[] ids = [.. horses.Select(horse => horse.Id)];
         ILookup<Guid, ExerciseEntryRecord> lines = await ExerciseRows.LinesAsync(records, ids, cancellation);
         IReadOnlyDictionary<Guid, PermitHistory> histories = await ExerciseRows.HistoriesAsync(session, ids, lines, cancellation);
-        IReadOnlyDictionary<Guid, (Release Release, DateTime At)> released = await ReleaseRows.LatestAsync(records, ids, cancellation);
+        ILookup<Guid, ReleaseRows.Row> released = await ReleaseRows.OfHorsesAsync(records, ids, cancellation);
         ILookup<Guid, ConcernRecord> concerns = (
             await records.Concerns.AsNoTracking().Where(concern => ids.Contains(concern.HorseId)).ToListAsync(cancellation)
         ).ToLookup(concern => concern.HorseId);
@@ -72,30 +72,37 @@ public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyLi
         );
         bool forOwner = session.Person.Role == Role.Owner;
         return horses
-            .Select(horse => new YardHorse
+            .Select(horse =>
             {
-                Id = horse.Id,
-                Name = horse.Name,
-                Markings = horse.Markings,
-                Limbs = [.. cases[horse.Id].OrderBy(injury => injury.Id).Select(injury => injury.Limb).Distinct()],
-                HasPhoto = horse.PhotoId is not null,
-                Yard = horse.YardId is { } yard ? yards.GetValueOrDefault(yard) : null,
-                Permit = PermitReader.For(histories[horse.Id], session.Today),
-                LoggedToday =
-                [
-                    .. lines[horse.Id]
-                        .Where(line => line.Kind == ExerciseEntryKind.DayLogged && line.Date == session.Today)
-                        .Select(line => ((DayLogged)ExerciseRows.Read(line, line.Number)).Log),
-                ],
-                Concern = Unanswered(lines[horse.Id], concerns[horse.Id], names),
-                Released = released.TryGetValue(horse.Id, out (Release Release, DateTime At) latest)
-                    ? forOwner
-                        ? latest.Release.Owner
-                        : latest.Release.Trainer
-                    : [],
-                Pictures = forOwner && released.TryGetValue(horse.Id, out latest) ? latest.Release.Pictures ?? [] : [],
-                Recheck = Recheck(cases[horse.Id], bookings),
-                ReleasedAt = released.TryGetValue(horse.Id, out latest) ? latest.At : null,
+                Permit permit = PermitReader.For(histories[horse.Id], session.Today);
+                OpenConcern? concern = Unanswered(lines[horse.Id], concerns[horse.Id], names);
+                return new YardHorse
+                {
+                    Id = horse.Id,
+                    Name = horse.Name,
+                    Markings = horse.Markings,
+                    Limbs = [.. cases[horse.Id].OrderBy(injury => injury.Id).Select(injury => injury.Limb).Distinct()],
+                    HasPhoto = horse.PhotoId is not null,
+                    Yard = horse.YardId is { } yard ? yards.GetValueOrDefault(yard) : null,
+                    Permit = permit,
+                    LoggedToday =
+                    [
+                        .. lines[horse.Id]
+                            .Where(line => line.Kind == ExerciseEntryKind.DayLogged && line.Date == session.Today)
+                            .Select(line => ((DayLogged)ExerciseRows.Read(line, line.Number)).Log),
+                    ],
+                    Concern = concern,
+                    Release = ReleaseRows.Standing(
+                        session,
+                        released[horse.Id],
+                        lines[horse.Id],
+                        histories[horse.Id],
+                        permit,
+                        concern is not null,
+                        forOwner
+                    ),
+                    Recheck = Recheck(cases[horse.Id], bookings),
+                };
             })
             .ToList();
     }

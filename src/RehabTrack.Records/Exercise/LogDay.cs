@@ -1,3 +1,4 @@
+using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Quantities;
@@ -8,7 +9,9 @@ using RehabTrack.Records.Room;
 namespace RehabTrack.Records.Exercise;
 
 /// <summary>
-/// Keeps a day's exercise with the permit as it was known on that day. A sign above none opens a concern and drops the permit at once.
+/// Keeps a day's exercise with the permit as it was known on that day. A sign above none opens a concern and drops the permit at once. An
+/// earlier day may always be filled in, because the record of what was done is worth more than its neatness; a day before the injury or
+/// long ago is likely mistyped, and the answer says so.
 /// </summary>
 public sealed class LogDay(RecordsAccess access) : Command<LogDayInput, LogAnswer>(access)
 {
@@ -54,7 +57,12 @@ public sealed class LogDay(RecordsAccess access) : Command<LogDayInput, LogAnswe
             checks.Add(new Problem(LogFields.Outings, "outings-negative", RecordText.Of(log.Outings.Value)));
         }
 
-        if (!await ExerciseRows.HasOpenCaseAsync(session.Records, input.HorseId, cancellation))
+        DateOnly?[] onsets = await ExerciseRows
+            .OpenCases(session.Records)
+            .Where(injury => injury.HorseId == input.HorseId)
+            .Select(injury => injury.Onset)
+            .ToArrayAsync(cancellation);
+        if (onsets.Length == 0)
         {
             checks.Add(new Problem(LogFields.Date, "log-without-open-case"));
         }
@@ -94,8 +102,12 @@ public sealed class LogDay(RecordsAccess access) : Command<LogDayInput, LogAnswe
         }
 
         await session.Records.SaveChangesAsync(cancellation);
-        return new LogAnswer(line.Id, log.HasSign);
+        return new LogAnswer(line.Id, log.HasSign, IsEarly(log.Date, session.Today, onsets));
     }
+
+    // An injury without a known onset may be as old as the log.
+    private static bool IsEarly(DateOnly date, DateOnly today, DateOnly?[] onsets) =>
+        date < today.AddDays(-new PermitSettings().BackfillDays) || onsets.All(onset => date < onset);
 
     // What became known later must not make yesterday's work too much.
     private static Work PermittedOn(PermitHistory history, DateOnly date) =>

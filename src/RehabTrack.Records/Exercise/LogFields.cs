@@ -11,6 +11,18 @@ public static class LogFields
     /// <summary>Outings of the day.</summary>
     public const string Outings = "outings";
 
+    /// <summary>How the horse was worked, once for each way.</summary>
+    public const string Modes = "modes";
+
+    /// <summary>Circles ridden.</summary>
+    public const string Circles = "circles";
+
+    /// <summary>Over which ground, once for each.</summary>
+    public const string Surfaces = "surfaces";
+
+    /// <summary>How the horse stood.</summary>
+    public const string Turnout = "turnout";
+
     /// <summary>The minutes of a gait.</summary>
     public static string Of(Gait gait) =>
         gait switch

@@ -7,7 +7,10 @@ using RehabTrack.Records.Room;
 
 namespace RehabTrack.Records.Exercise;
 
-/// <summary>Releases what owner and trainer read of a decision. Releasing again replaces the sentences; what was said before stays in the history.</summary>
+/// <summary>
+/// Releases what owner and trainer read of a decision, while it is the last signature under the horse's exercise. Releasing again replaces
+/// the sentences; what was said before stays in the history.
+/// </summary>
 public sealed class ReleaseDecision(RecordsAccess access) : Command<ReleaseDecisionInput, Saved>(access)
 {
     private const int MostSentences = 20;
@@ -29,6 +32,15 @@ public sealed class ReleaseDecision(RecordsAccess access) : Command<ReleaseDecis
         if (decision.Version != input.Version)
         {
             return RecordProblems.ChangedMeanwhile;
+        }
+
+        ExerciseEntryRecord last = await ExerciseRows
+            .Signatures(session.Records, decision.HorseId)
+            .OrderByDescending(line => line.Number)
+            .FirstAsync(cancellation);
+        if (last.Id != decision.EntryId)
+        {
+            return new Problem("", "release-of-earlier-signature", RecordText.Of(last.RecordedOn));
         }
 
         Checks checks = new();

@@ -35,15 +35,9 @@ public sealed record YardHorse
     /// <summary>The latest concern that no vet has answered yet; null when there is none.</summary>
     public required OpenConcern? Concern { get; init; }
 
-    /// <summary>What was released for the trainer, sentence by sentence; empty when nothing was.</summary>
-    public required IReadOnlyList<string> Released { get; init; }
-
-    /// <summary>The sizes of the injuries as they were released to the owner; empty for others and when none was.</summary>
-    public required IReadOnlyList<SizePicture> Pictures { get; init; }
+    /// <summary>What was released to the reader, as far as it may be read today.</summary>
+    public required YardRelease Release { get; init; }
 
     /// <summary>The next recheck; null when none is booked or due.</summary>
     public required YardRecheck? Recheck { get; init; }
-
-    /// <summary>When it was released (UTC).</summary>
-    public required DateTime? ReleasedAt { get; init; }
 }

@@ -44,6 +44,14 @@ internal static class DemoPages
         await visit.Page.Locator("form.sheet button[type=submit]").WaitForAsync();
     }
 
+    /// <summary>The concern about the first horse of the trainer's page.</summary>
+    public static async Task OpenConcernAsync(Visit visit)
+    {
+        await visit.OpenStaticAsync("/yard");
+        await visit.Page.Locator("a[href^='/concern/']").First.ClickAsync();
+        await visit.Page.Locator("form.sheet button[type=submit]").WaitForAsync();
+    }
+
     public static async Task OpenCaseAsync(Visit visit, string name)
     {
         await OpenHorseAsync(visit, name);

@@ -46,6 +46,8 @@ public static class PageList
         new("yard", "Trainer", visit => visit.OpenStaticAsync("/yard")),
         new("yard-log", "Trainer", visit => DemoPages.OpenFromYardAsync(visit, "/log")),
         new("yard-away", "Trainer", visit => DemoPages.OpenFromYardAsync(visit, "/away")),
+        new("yard-less", "Trainer", visit => DemoPages.OpenFromYardAsync(visit, "/less")),
+        new("concern", "Trainer", DemoPages.OpenConcernAsync),
         new("progress", "Owner", visit => visit.OpenStaticAsync("/progress")),
     ];
 }

@@ -51,7 +51,7 @@ public sealed class ExerciseTests(ChromiumFixture chromium, OwnDemoFixture demo)
         await using Visit owner = await chromium.VisitAsync(demo.App);
         await owner.SignInByNameAsync("Jory Fenwater");
         ILocator released = owner.Page.Locator("article.permit", new() { HasText = "Tansy Fathom" }).Locator(".released");
-        string before = await released.InnerTextAsync();
+        await Assertions.Expect(released).ToHaveCountAsync(1);
 
         await using Visit vet = await chromium.VisitAsync(demo.App);
         await vet.SignInByNameAsync("Tamsin Orrel");
@@ -70,7 +70,7 @@ public sealed class ExerciseTests(ChromiumFixture chromium, OwnDemoFixture demo)
         await vet.Page.Locator("#release-decision").WaitForAsync();
 
         await owner.Page.ReloadAsync();
-        Assert.Equal(before, await released.InnerTextAsync());
+        await Assertions.Expect(released).ToContainTextAsync("no longer counts. What stands above counts.");
         Assert.DoesNotMatch(new Regex("bright patch|goes well"), await owner.Page.Locator("body").InnerTextAsync());
 
         await vet.Page.Locator("#release-owner").FillAsync("Tansy Fathom stays at a quiet walk until we have looked again.");

@@ -379,8 +379,8 @@ public sealed class ExerciseTests
             await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
             Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
             Saved decision = (await at.DecideAsync(DecisionKind.Hold)).Value;
-            Assert.Empty((await at.YardAsync()).Released);
-            Assert.Empty((await at.YardAsync(at.Owner)).Released);
+            Assert.Empty((await at.YardAsync()).Release.Sentences);
+            Assert.Empty((await at.YardAsync(at.Owner)).Release.Sentences);
 
             Outcome<Saved> empty = await at
                 .House.Get<ReleaseDecision>()
@@ -403,8 +403,8 @@ public sealed class ExerciseTests
                         )
                 ).Succeeded
             );
-            Assert.Equal(["Walk in hand, nothing more."], (await at.YardAsync()).Released);
-            Assert.Equal(["Thistle Vane stays at walk."], (await at.YardAsync(at.Owner)).Released);
+            Assert.Equal(["Walk in hand, nothing more."], (await at.YardAsync()).Release.Sentences);
+            Assert.Equal(["Thistle Vane stays at walk."], (await at.YardAsync(at.Owner)).Release.Sentences);
         }
 
         [Fact]
@@ -419,18 +419,18 @@ public sealed class ExerciseTests
             await at.SignAsync(ExerciseHouse.Plan);
             Saved decision = (await at.DecideAsync(DecisionKind.Hold)).Value;
             Saved plain = await ReleaseAsync(at, decision, withPicture: false);
-            Assert.Empty((await at.YardAsync(at.Owner)).Pictures);
+            Assert.Empty((await at.YardAsync(at.Owner)).Release.Pictures);
 
             await ReleaseAsync(at, plain, withPicture: true);
-            IReadOnlyList<SizePicture> shown = (await at.YardAsync(at.Owner)).Pictures;
+            IReadOnlyList<SizePicture> shown = (await at.YardAsync(at.Owner)).Release.Pictures;
             Assert.Equal([true, true, true], Assert.Single(shown).Bars.Select(bar => bar.Share is > 0 and <= 1));
             Assert.Equal([1, 0.5, 0.5], shown[0].Bars.Select(bar => Math.Round(bar.Share, 1)));
             Assert.Equal([false, true], shown[0].Bars.Skip(1).Select(bar => bar.IsWithinError));
-            Assert.Empty((await at.YardAsync()).Pictures);
+            Assert.Empty((await at.YardAsync()).Release.Pictures);
 
             at.House.Time.Advance(TimeSpan.FromDays(1));
             await at.House.SignedAsync(at.Case, Wishes.Content(ExerciseHouse.Today.AddDays(1), (16, 0.1), (18, 0.9), (20, 0.4)));
-            Assert.Equal(shown[0].Bars, (await at.YardAsync(at.Owner)).Pictures[0].Bars);
+            Assert.Equal(shown[0].Bars, (await at.YardAsync(at.Owner)).Release.Pictures[0].Bars);
         }
 
         [Fact]

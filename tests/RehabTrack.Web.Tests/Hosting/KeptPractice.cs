@@ -55,6 +55,7 @@ public abstract class KeptPractice : IAsyncLifetime
         tab.Services.AddSingleton<ImportReader>();
         tab.Services.AddSingleton(new MailSettings());
         tab.Services.AddSingleton<MailSender>();
+        tab.Services.AddScoped<ReminderMail>();
         tab.Services.AddSingleton<ConcernMail>();
         tab.Services.AddSingleton<ConcernBell>();
         tab.Services.AddSingleton<AuthenticationStateProvider>(new Somebody(who ?? Vet));

@@ -164,6 +164,11 @@ public sealed partial class YardPagesTests(RunningApp app) : IClassFixture<Runni
         Assert.Equal(HttpStatusCode.Redirect, done.StatusCode);
         DayLog log = Assert.Single(await LogsAsync(horse));
         Assert.Equal((new OutingMinutes(40), 2, SignGrade.NotChecked, null), (log.Done, log.Outings!.Value, log.Heat, log.Lameness));
+        // The permit leaves one choice in each, so the tap says it.
+        Assert.Equal(
+            (WorkModes.InHand, Circles.None, Surfaces.FirmEven, Turnout.None),
+            (log.Modes, log.Circles!.Value, log.Surfaces, log.Turnout!.Value)
+        );
         Assert.Contains("Logged today: walk 40 min.", await TextAsync(browser, "/yard"), StringComparison.Ordinal);
 
         using HttpResponseMessage none = await PostAsync(browser, "/yard", $"/yard/{horse}/checked-none");
@@ -245,6 +250,8 @@ public sealed partial class YardPagesTests(RunningApp app) : IClassFixture<Runni
             ("walk", "30"),
             ("modes", "InHand"),
             ("surfaces", "FirmEven"),
+            ("outings", "3"),
+            ("circles", "Large"),
             ("turnout", "SmallPaddock"),
             ("heat", "Slight"),
             ("swelling", "None"),
@@ -258,6 +265,7 @@ public sealed partial class YardPagesTests(RunningApp app) : IClassFixture<Runni
             (30, WorkModes.InHand, Surfaces.FirmEven, Turnout.SmallPaddock, SignGrade.Slight, SignGrade.NotChecked, false),
             (log.Done.Walk, log.Modes, log.Surfaces, log.Turnout!.Value, log.Heat, log.Pain, log.Lameness!.Value)
         );
+        Assert.Equal((3, Circles.Large), (log.Outings!.Value, log.Circles!.Value));
         string page = await TextAsync(browser, "/yard");
         Assert.Contains(OutsidePages.ConcernOpen, page, StringComparison.Ordinal);
         Assert.Equal(PermitState.Floor, (await AskAsync<GetExercise, Guid, ExerciseView>(app.Vet, horse)).Today.State);
@@ -266,6 +274,7 @@ public sealed partial class YardPagesTests(RunningApp app) : IClassFixture<Runni
     [Fact]
     public async Task An_owner_reports_a_concern_and_trainer_and_practice_see_it()
     {
+        (Guid calm, _) = await HorseAsync("Able Calm");
         (Guid horse, Actor owner) = await HorseAsync("Worried Chestnut");
         using HttpClient browser = await app.BrowserAsync(owner);
         using HttpResponseMessage sent = await PostAsync(browser, $"/concern/{horse}", "concern", ("words", "warm, left hind"));
@@ -281,8 +290,8 @@ public sealed partial class YardPagesTests(RunningApp app) : IClassFixture<Runni
         using HttpClient trainer = await app.BrowserAsync(app.Trainer);
         string yard = await TextAsync(trainer, "/yard");
         Assert.Contains(OutsidePages.ConcernOpen, yard, StringComparison.Ordinal);
-        // Flags on top: the first horse of the page is the one with the concern.
-        Assert.Equal(horse.ToString(), FirstHorse().Match(yard).Groups["id"].Value);
+        // Flags on top: the horse with the concern stands before one whose name comes first.
+        Assert.InRange(Place(yard, horse), 0, Place(yard, calm));
         ConcernView concern = Assert.Single((await AskAsync<GetExercise, Guid, ExerciseView>(app.Vet, horse)).Concerns);
         Assert.Equal("warm, left hind", concern.Line.Words!.Words);
     }
@@ -316,6 +325,233 @@ public sealed partial class YardPagesTests(RunningApp app) : IClassFixture<Runni
     }
 
     [Fact]
+    public async Task Less_work_is_a_plain_form_that_lowers_and_never_raises()
+    {
+        (Guid horse, _) = await HorseAsync("Lowered Piebald");
+        using HttpClient browser = await app.BrowserAsync(app.Trainer);
+        string page = $"/yard/{horse}/less";
+        Assert.Contains($"href=\"{page}\"", await TextAsync(browser, "/yard"), StringComparison.Ordinal);
+        Assert.Contains("value=\"20\"", await TextAsync(browser, page), StringComparison.Ordinal);
+        string today = $"{await TodayAsync(horse):yyyy-MM-dd}";
+
+        using HttpResponseMessage unread = await PostAsync(
+            browser,
+            page,
+            "less",
+            ("walk", "a little"),
+            ("from", today),
+            ("words", "hot day")
+        );
+        string again = WebUtility.HtmlDecode(await unread.Content.ReadAsStringAsync());
+        Assert.Contains("value=\"a little\"", again, StringComparison.Ordinal);
+        Assert.Contains("class=\"error\"", again, StringComparison.Ordinal);
+        using HttpResponseMessage more = await PostAsync(
+            browser,
+            page,
+            "less",
+            ("walk", "60"),
+            ("outings", "2"),
+            ("from", today),
+            ("until", today),
+            ("words", "hot day")
+        );
+        Assert.Equal(HttpStatusCode.OK, more.StatusCode);
+        Assert.Equal(20, (await AskAsync<GetExercise, Guid, ExerciseView>(app.Vet, horse)).Today.Work.Outing.Walk);
+
+        using HttpResponseMessage less = await PostAsync(
+            browser,
+            page,
+            "less",
+            ("walk", "12"),
+            ("outings", "1"),
+            ("from", today),
+            ("until", today),
+            ("words", "hot day")
+        );
+        Assert.Equal(HttpStatusCode.Redirect, less.StatusCode);
+        Work work = (await AskAsync<GetExercise, Guid, ExerciseView>(app.Vet, horse)).Today.Work;
+        Assert.Equal((12, 1, WorkModes.InHand), (work.Outing.Walk, work.OutingsADay, work.Modes));
+        Assert.Contains(OutsidePages.SaidLess, await TextAsync(browser, "/yard?said=less"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_form_of_a_day_is_filled_in_where_the_permit_leaves_one_choice()
+    {
+        (Guid horse, _) = await HorseAsync("Filled Palomino");
+        using HttpClient browser = await app.BrowserAsync(app.Trainer);
+        string page = await TextAsync(browser, $"/yard/{horse}/log");
+
+        Assert.Matches("value=\"InHand\" checked", page);
+        Assert.DoesNotMatch("value=\"Ridden\" checked", page);
+        Assert.Matches("value=\"FirmEven\" checked", page);
+        Assert.Equal(2, OnlyNone().Count(page));
+        Assert.Matches("id=\"outings\"[^>]*value=\"2\"", page);
+    }
+
+    [Fact]
+    public async Task A_tap_that_is_refused_tells_why_at_its_horse()
+    {
+        (Guid horse, _) = await HorseAsync("Refused Cream");
+        using HttpClient browser = await app.BrowserAsync(app.Trainer);
+        using HttpResponseMessage refused = await PostAsync(browser, "/yard", $"/yard/{horse}/done", ("date", "2999-01-01"));
+        string address = refused.Headers.Location!.ToString();
+        Assert.StartsWith("/yard?refused=date-in-future", address, StringComparison.Ordinal);
+
+        string card = Card(await TextAsync(browser, address[..address.IndexOf('#', StringComparison.Ordinal)]), horse);
+        Assert.Contains(OutsidePages.RefusedFuture, card, StringComparison.Ordinal);
+        Assert.Empty(await LogsAsync(horse));
+    }
+
+    [Fact]
+    public async Task A_log_of_long_ago_is_kept_and_the_date_is_asked_about()
+    {
+        (Guid horse, _) = await HorseAsync("Early Buckskin");
+        using HttpClient browser = await app.BrowserAsync(app.Trainer);
+        string date = $"{(await TodayAsync(horse)).AddDays(-200):yyyy-MM-dd}";
+        using HttpResponseMessage sent = await PostAsync(browser, $"/yard/{horse}/log", "log", ("date", date), ("walk", "5"));
+
+        Assert.Contains("said=early", sent.Headers.Location!.ToString(), StringComparison.Ordinal);
+        Assert.Single(await LogsAsync(horse));
+        Assert.Contains(OutsidePages.SaidEarly, await TextAsync(browser, "/yard?said=early"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_was_released_leaves_both_pages_once_less_is_permitted_than_was_signed()
+    {
+        (Guid horse, Actor owner) = await HorseAsync("Withheld Grulla");
+        ExerciseView view = await AskAsync<GetExercise, Guid, ExerciseView>(app.Vet, horse);
+        Saved decision = await AskAsync<SignDecision, SignDecisionInput, Saved>(
+            app.Vet,
+            new SignDecisionInput
+            {
+                CommandId = Guid.NewGuid(),
+                HorseId = horse,
+                SeenNumber = view.LastNumber,
+                Decision = new Decision
+                {
+                    Kind = DecisionKind.Hold,
+                    PlanVersionId = view.Plan!.Plan.Id,
+                    From = view.Practice.Today,
+                    RecheckDate = view.Practice.Today.AddDays(60),
+                    Reason = "as seen",
+                },
+                Visit = new Visit(),
+                Disagreement = "she goes well",
+            }
+        );
+        await AskAsync<ReleaseDecision, ReleaseDecisionInput, Saved>(
+            app.Vet,
+            new ReleaseDecisionInput(Guid.NewGuid(), decision.Id, decision.Version, ["She walks 37 minutes."], ["Walk 37 minutes."])
+        );
+        using HttpClient trainer = await app.BrowserAsync(app.Trainer);
+        using HttpClient home = await app.BrowserAsync(owner);
+        Assert.Contains("Walk 37 minutes.", await TextAsync(trainer, "/yard"), StringComparison.Ordinal);
+        Assert.Contains("She walks 37 minutes.", await TextAsync(home, "/progress"), StringComparison.Ordinal);
+
+        await AskAsync<ReportConcern, ReportConcernInput, LogAnswer>(owner, new ReportConcernInput(Guid.NewGuid(), horse, "warm"));
+
+        foreach (string card in (string[])[Card(await TextAsync(trainer, "/yard"), horse), Card(await TextAsync(home, "/progress"), horse)])
+        {
+            Assert.DoesNotContain("37", card.Replace(horse.ToString(), "", StringComparison.Ordinal), StringComparison.Ordinal);
+            Assert.Contains("does not count today. What stands above counts.", card, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public async Task An_owner_of_a_horse_without_a_plan_reads_that_no_work_is_signed_and_sees_the_concern_that_was_reported()
+    {
+        (Guid horse, Actor owner) = await HorseAsync("Planless Silver", signed: false);
+        using HttpClient browser = await app.BrowserAsync(owner);
+        string card = Card(await TextAsync(browser, "/progress"), horse);
+        Assert.Contains(OutsidePages.NoWork, card, StringComparison.Ordinal);
+        Assert.Contains(OutsidePages.NoOlderSheet, card, StringComparison.Ordinal);
+        Assert.Contains(OutsidePages.CallWithoutNumber, card, StringComparison.Ordinal);
+        Assert.Contains(OutsidePages.NothingReleased, card, StringComparison.Ordinal);
+        Assert.Contains(OutsidePages.Caution, card, StringComparison.Ordinal);
+
+        using HttpResponseMessage sent = await PostAsync(browser, $"/concern/{horse}", "concern", ("words", "warm"));
+        Assert.Equal(HttpStatusCode.Redirect, sent.StatusCode);
+        Assert.Contains(
+            "Nobody of the practice has seen it yet.",
+            Card(await TextAsync(browser, "/progress"), horse),
+            StringComparison.Ordinal
+        );
+        ConcernView concern = Assert.Single((await AskAsync<GetExercise, Guid, ExerciseView>(app.Vet, horse)).Concerns);
+        await AskAsync<SeeConcern, RecordInput, Saved>(app.Vet, new RecordInput(Guid.NewGuid(), concern.Id, concern.Version));
+        Assert.Contains($"Seen by {app.Vet.Name}", Card(await TextAsync(browser, "/progress"), horse), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("/no-such-page", HttpStatusCode.NotFound)]
+    [InlineData("/horses", HttpStatusCode.Forbidden)]
+    [InlineData("/error", HttpStatusCode.OK)]
+    public async Task A_page_that_leads_nowhere_tells_outsiders_that_no_work_is_signed(string address, HttpStatusCode status)
+    {
+        using HttpClient browser = await app.BrowserAsync(app.Trainer);
+        using HttpResponseMessage answer = await browser.GetAsync(address);
+        string page = WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync());
+        Assert.Equal(status, answer.StatusCode);
+        Assert.Contains(OutsidePages.NoWork, page, StringComparison.Ordinal);
+        Assert.Contains(OutsidePages.CallWithoutNumber, page, StringComparison.Ordinal);
+        Assert.Contains("href=\"/yard\"", page, StringComparison.Ordinal);
+
+        using HttpClient staff = await app.BrowserAsync(app.Vet);
+        using HttpResponseMessage own = await staff.GetAsync(address == "/horses" ? "/yard" : address);
+        Assert.DoesNotContain(OutsidePages.NoWork, await own.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_owner_without_a_horse_here_reads_that_no_work_is_signed()
+    {
+        (_, Actor owner) = await HorseAsync("Somebody's Bay");
+        Guid nobody = (
+            await AskAsync<SavePerson, SavePersonInput, Saved>(
+                app.Vet,
+                new SavePersonInput
+                {
+                    CommandId = Guid.NewGuid(),
+                    Name = "Odd Waller",
+                    Role = Role.Owner,
+                    CanSignIn = true,
+                }
+            )
+        ).Id;
+        using HttpClient browser = await app.BrowserAsync(new Actor(owner.PracticeId, nobody, Role.Owner, "Odd Waller"));
+        string page = await TextAsync(browser, "/progress");
+
+        Assert.Contains(OutsidePages.NoHorses, page, StringComparison.Ordinal);
+        Assert.Contains(OutsidePages.NoWork, page, StringComparison.Ordinal);
+        Assert.Contains(OutsidePages.NoOlderSheet, page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_horse_is_told_apart_by_limb_markings_and_photo()
+    {
+        (Guid horse, _) = await HorseAsync("Pictured Perlino");
+        using HttpClient browser = await app.BrowserAsync(app.Trainer);
+        string without = Card(await TextAsync(browser, "/yard"), horse);
+        Assert.Contains("Left hind · bay, star", without, StringComparison.Ordinal);
+        Assert.DoesNotContain("permit-photo", without, StringComparison.Ordinal);
+
+        await AskAsync<SaveHorsePhoto, SaveHorsePhotoInput, Saved>(
+            app.Vet,
+            new SaveHorsePhotoInput
+            {
+                CommandId = Guid.NewGuid(),
+                HorseId = horse,
+                ContentType = "image/png",
+                Content = [0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A],
+            }
+        );
+        Assert.Matches(
+            $"<img class=\"permit-photo\" src=\"/horses/{horse}/photo\" alt=\"[^\"]*Pictured Perlino[^\"]*\"",
+            Card(await TextAsync(browser, "/yard"), horse)
+        );
+        using HttpResponseMessage photo = await browser.GetAsync($"/horses/{horse}/photo");
+        Assert.Equal("image/png", photo.Content.Headers.ContentType!.MediaType);
+    }
+
+    [Fact]
     public async Task A_horse_of_somebody_else_is_not_found_and_cannot_be_reported()
     {
         (Guid horse, _) = await HorseAsync("Hidden Black");
@@ -328,12 +564,23 @@ public sealed partial class YardPagesTests(RunningApp app) : IClassFixture<Runni
         Assert.Equal(HttpStatusCode.Forbidden, log.StatusCode);
     }
 
+    private async Task<DateOnly> TodayAsync(Guid horse) => (await AskAsync<GetExercise, Guid, ExerciseView>(app.Vet, horse)).Practice.Today;
+
+    private static int Place(string page, Guid horse) => page.IndexOf($"id=\"horse-{horse}\"", StringComparison.Ordinal);
+
+    /// <summary>The part of a page that is about one horse.</summary>
+    private static string Card(string page, Guid horse)
+    {
+        string card = page[Place(page, horse)..];
+        return card[..card.IndexOf("</article>", StringComparison.Ordinal)];
+    }
+
+    [GeneratedRegex("<option value=\"None\" selected", RegexOptions.None, 1000)]
+    private static partial Regex OnlyNone();
+
     [GeneratedRegex("<form.*?</form>", RegexOptions.Singleline, 1000)]
     private static partial Regex Form();
 
     [GeneratedRegex("<input type=\"hidden\" name=\"(?<name>[^\"]+)\"(?: value=\"(?<value>[^\"]*)\")?", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Hidden();
-
-    [GeneratedRegex("<article[^>]*id=\"horse-(?<id>[^\"]+)\"", RegexOptions.ExplicitCapture, 1000)]
-    private static partial Regex FirstHorse();
 }

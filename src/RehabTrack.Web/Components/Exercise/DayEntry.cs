@@ -15,6 +15,12 @@ public sealed class DayEntry
     /// <summary>The day.</summary>
     public string? Date { get; set; }
 
+    /// <summary>Outings of the day; blank when not said.</summary>
+    public string? Outings { get; set; }
+
+    /// <summary>Circles ridden; null when not said.</summary>
+    public Circles? Circles { get; set; }
+
     /// <summary>How the horse was worked.</summary>
     public WorkModes Modes { get; set; }
 
@@ -52,15 +58,31 @@ public sealed class DayEntry
         set => _minutes[gait] = value;
     }
 
-    /// <summary>A day on which what is permitted was done. Signs are never filled in.</summary>
+    /// <summary>
+    /// A day on which what is permitted was done. Way, circles, ground and turnout are filled in where the permit leaves one choice:
+    /// where it leaves several, nobody but the person knows. Signs are never filled in.
+    /// </summary>
     /// <param name="permit">The permit of that day.</param>
     public static DayEntry Of(Permit permit)
     {
         ArgumentNullException.ThrowIfNull(permit);
-        DayEntry entry = new() { Date = DayText.Of(permit.Date) };
-        foreach (Gait gait in PlanRows.Gaits.Where(gait => permit.Work.Day.Of(gait) > 0))
+        Work work = permit.Work;
+        DayEntry entry = new()
         {
-            entry[gait] = EntryNumbers.Text(permit.Work.Day.Of(gait));
+            Date = DayText.Of(permit.Date),
+            Turnout = work.Turnout == Rechecks.Exercise.Turnout.None ? work.Turnout : null,
+        };
+        if (work.HasOuting)
+        {
+            entry.Outings = EntryNumbers.Text(work.OutingsADay);
+            entry.Circles = work.Circles == Rechecks.Exercise.Circles.None ? work.Circles : null;
+            entry.Modes = PlanWords.Modes.Contains(work.Modes) ? work.Modes : WorkModes.None;
+            entry.Surfaces = PlanWords.Grounds.Contains(work.Surfaces) ? work.Surfaces : Surfaces.None;
+        }
+
+        foreach (Gait gait in PlanRows.Gaits.Where(gait => work.Day.Of(gait) > 0))
+        {
+            entry[gait] = EntryNumbers.Text(work.Day.Of(gait));
         }
 
         return entry;
@@ -72,16 +94,23 @@ public sealed class DayEntry
     {
         ArgumentNullException.ThrowIfNull(problems);
         List<Problem> unread = [];
-        int Minutes(Gait gait)
+        int? Number(string field, string? typed, string code)
         {
-            string text = this[gait]?.Trim() ?? "";
-            if (!int.TryParse(text, NumberStyles.Integer, CultureInfo.InvariantCulture, out int minutes) && text.Length > 0)
+            string text = typed?.Trim() ?? "";
+            if (int.TryParse(text, NumberStyles.Integer, CultureInfo.InvariantCulture, out int number))
             {
-                unread.Add(new Problem(LogFields.Of(gait), "minutes-unreadable", text));
+                return number;
             }
 
-            return minutes;
+            if (text.Length > 0)
+            {
+                unread.Add(new Problem(field, code, text));
+            }
+
+            return null;
         }
+
+        int Minutes(Gait gait) => Number(LogFields.Of(gait), this[gait], "minutes-unreadable") ?? 0;
 
         DateOnly? date = DayText.Read(Date);
         if (date is null)
@@ -90,6 +119,7 @@ public sealed class DayEntry
         }
 
         OutingMinutes done = new(Minutes(Gait.Walk), Minutes(Gait.Trot), Minutes(Gait.Canter), Minutes(Gait.Gallop));
+        int? outings = Number(LogFields.Outings, Outings, "outings-unreadable");
         problems.Take(unread);
         return unread.Count > 0
             ? null
@@ -97,6 +127,8 @@ public sealed class DayEntry
             {
                 Date = date!.Value,
                 Done = done,
+                Outings = outings,
+                Circles = Circles,
                 Modes = Modes,
                 Surfaces = Surfaces,
                 Turnout = Turnout,

@@ -125,7 +125,15 @@ public sealed partial class DaySheet
             }
         );
         Bell.Ring(await ActorAsync(), outcome);
-        return Told(outcome, outcome.ValueOrDefault is { IsConcern: true } ? DayPage.SaidSign : DayPage.SaidLog);
+        return Told(
+            outcome,
+            outcome.ValueOrDefault switch
+            {
+                { IsConcern: true } => DayPage.SaidSign,
+                { IsEarly: true } => OutsidePages.SaidEarly,
+                _ => DayPage.SaidLog,
+            }
+        );
     }
 
     private async Task<string?> ConcernAsync()

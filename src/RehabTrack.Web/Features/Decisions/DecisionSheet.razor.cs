@@ -205,15 +205,13 @@ public sealed partial class DecisionSheet
     private ReleaseFacts FactsOf(DecisionView view)
     {
         Decision decision = ((DecisionSigned)view.Line.Entry).Decision;
-        DateOnly today = _view!.Practice.Today;
         return new ReleaseFacts
         {
-            Horse = _view.Horse.Name,
+            Horse = _view!.Horse.Name,
             Kind = decision.Kind,
             From = decision.From,
             Until = decision.ValidUntil,
             Recheck = decision.RecheckDate,
-            Work = PermitReader.For(_view.History, decision.From > today ? decision.From : today).BeforeWeek,
             Injuries =
             [
                 .. view

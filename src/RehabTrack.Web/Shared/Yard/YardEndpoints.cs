@@ -5,6 +5,7 @@ using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 using RehabTrack.Web.Account;
+using RehabTrack.Web.Components.Exercise;
 using RehabTrack.Web.Components.Forms;
 using RehabTrack.Web.Hosting;
 
@@ -37,6 +38,10 @@ public static class YardEndpoints
                         Number(form, LogFields.Of(Gait.Gallop)) ?? 0
                     ),
                     Outings = Number(form, LogFields.Outings),
+                    Modes = DayLogFields.ModesOf(form[LogFields.Modes]),
+                    Circles = DayLogFields.Member<Circles>(form[LogFields.Circles]),
+                    Surfaces = DayLogFields.SurfacesOf(form[LogFields.Surfaces]),
+                    Turnout = DayLogFields.Member<Turnout>(form[LogFields.Turnout]),
                 }
         );
 
@@ -92,8 +97,12 @@ public static class YardEndpoints
             },
             context.RequestAborted
         );
-        // What was refused is told beside its field, on the page that has the fields.
-        return Results.LocalRedirect(outcome.Succeeded ? $"/yard?said={said}#horse-{horse}" : $"/yard/{horse}/log");
+        // What was refused is told at the horse whose button was tapped.
+        return Results.LocalRedirect(
+            outcome.Succeeded
+                ? $"/yard?said={said}#horse-{horse}"
+                : $"/yard?refused={Uri.EscapeDataString(outcome.Problems[0].Code)}&horse={horse}#horse-{horse}"
+        );
     }
 
     private static int? Number(IFormCollection form, string field) =>

@@ -130,7 +130,7 @@ public sealed class DecisionSheetTests(EmptyPractice practice) : IClassFixture<E
         await page.Find("#decision-reason").ChangeAsync(new ChangeEventArgs { Value = "Internal: the owner is in a hurry." });
         await page.Find("#sign-decision").ClickAsync(new());
         page.WaitForAssertion(() => Assert.NotNull(page.Find("#release-owner")), Patience);
-        Assert.Empty((await horse.YardAsync()).Released);
+        Assert.Empty((await horse.YardAsync()).Release.Sentences);
 
         await page.Find("#release-trainer").ChangeAsync(new ChangeEventArgs { Value = "Keep to the walk.\n\nIt heals well." });
         string[] shown = [.. page.FindAll(".reader")[1].QuerySelectorAll(".as-read p:not(.fine)").Select(text => text.TextContent)];
@@ -138,7 +138,7 @@ public sealed class DecisionSheetTests(EmptyPractice practice) : IClassFixture<E
         await page.Find("#release-decision").ClickAsync(new());
 
         page.WaitForAssertion(() => Assert.Contains("Released on", page.Find(".release").TextContent, StringComparison.Ordinal), Patience);
-        Assert.Equal(shown, (await horse.YardAsync()).Released);
+        Assert.Equal(shown, (await horse.YardAsync()).Release.Sentences);
         Release kept = (await horse.ViewAsync()).Decisions[0].Release!;
         Assert.DoesNotContain(kept.Owner, sentence => sentence.Contains("hurry", StringComparison.Ordinal));
     }
