@@ -1,15 +1,23 @@
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Anatomy;
+using RehabTrack.Rechecks.Care;
 using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Exercise;
+using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Bookings;
+using RehabTrack.Records.Care;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Examinations;
+using RehabTrack.Records.Exercise;
 using RehabTrack.Records.History;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Imports;
 using RehabTrack.Records.Links;
 using RehabTrack.Records.Room;
 using RehabTrack.Records.Start;
+using RehabTrack.Records.Tests.Bookings;
+using RehabTrack.Records.Tests.Exercise;
 using RehabTrack.Records.Tests.House;
 
 namespace RehabTrack.Records.Tests.Databases;
@@ -19,7 +27,7 @@ public sealed class KeptDatabaseTests
 {
     private const string MakeVariable = "REHABTRACK_MAKE_DATABASE";
 
-    public static TheoryData<string> Names => ["issue-a", "issue-b"];
+    public static TheoryData<string> Names => ["issue-a", "issue-b", "issue-c"];
 
     private static string Folder => Path.Combine(Path.GetDirectoryName(Files.Seed)!, "tests", "RehabTrack.Records.Tests", "Databases");
 
@@ -57,6 +65,43 @@ public sealed class KeptDatabaseTests
             Assert.Equal("Same vessel beside it", Assert.Single(view.LinkWords).Reason);
             Assert.True((await house.Get<GetChanges>().ExecuteAsync(house.Vet, view.Id)).Value.Count >= 8);
             Assert.Equal("{\"columns\":[]}", (await house.Get<FindMapping>().ExecuteAsync(house.Vet, "headings")).Value);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public async Task A_kept_history_of_exercise_is_read_by_this_version_line_by_line()
+    {
+        string folder = Directory.CreateTempSubdirectory("rehabtrack-records-").FullName;
+        try
+        {
+            File.Copy(Path.Combine(Folder, "issue-c.db"), Path.Combine(folder, "rehabtrack.db"));
+            await using RecordsHouse house = await RecordsHouse.BuildAsync(folder);
+            HorseRow row = Assert.Single((await house.Get<FindHorses>().ExecuteAsync(house.Vet, new FindHorsesInput())).Value.Rows);
+            ExerciseHouse at = ExerciseHouse.In(house, row.Id, Assert.Single(row.OpenCases).Id);
+
+            ExerciseView view = await at.ViewAsync();
+            Assert.Equal(
+                [typeof(PlanSigned), typeof(DayLogged), typeof(ConcernOpened), typeof(DecisionSigned), typeof(WorkLowered)],
+                view.Lines.Select(line => line.Entry.GetType())
+            );
+            Assert.Equal(
+                ExerciseHouse.Plan.Steps.Select(step => (step.Name, step.Walk, step.Trot, step.Modes, step.Gate?.Criteria)),
+                view.Plan!.Plan.Steps.Select(step => (step.Name, step.Walk, step.Trot, step.Modes, step.Gate?.Criteria))
+            );
+            DayLog log = Assert.Single(view.Logs);
+            Assert.Equal((new OutingMinutes(20), SignGrade.None, WorkModes.InHand), (log.Done, log.Heat, log.Modes));
+            Decision decided = Assert.IsType<DecisionSigned>(Assert.Single(view.Decisions).Line.Entry).Decision;
+            Assert.Equal(("as seen", DecisionKind.Hold), (decided.Reason, decided.Kind));
+            Assert.True(Assert.Single(view.Concerns).IsAnswered);
+            Assert.Equal(10, view.Today.Work.Outing.Walk);
+            CareEntry care = Assert.Single((await house.Get<ListCare>().ExecuteAsync(house.Vet, at.Horse)).Value).Entry;
+            Assert.Equal((CareKind.PlateletRichPlasma, new DateOnly(2026, 12, 8)), (care.Kind, care.StandDownUntil));
+            BoardRow booked = await house.RowAsync(at.Case);
+            Assert.Equal((new DateOnly(2027, 1, 3), "Box 4"), (booked.Booking!.Date, booked.Booking.Place));
         }
         finally
         {
@@ -143,5 +188,64 @@ public sealed class KeptDatabaseTests
         await house
             .Get<RememberMapping>()
             .ExecuteAsync(house.Vet, new RememberMappingInput(Guid.NewGuid(), "headings", "{\"columns\":[]}"));
+        await FillExerciseAsync(ExerciseHouse.In(house, injury.Horse.Id, caseId));
+    }
+
+    private static async Task FillExerciseAsync(ExerciseHouse at)
+    {
+        Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+        DayLog log = new()
+        {
+            Date = ExerciseHouse.Today,
+            Done = new OutingMinutes(20),
+            Modes = WorkModes.InHand,
+            Surfaces = Surfaces.FirmEven,
+            Heat = SignGrade.None,
+        };
+        Assert.True((await at.LogAsync(log)).Succeeded);
+        Assert.True((await at.ReportAsync()).Succeeded);
+        Assert.True((await at.DecideAsync(DecisionKind.Hold)).Succeeded);
+        Assert.True(
+            (
+                await at
+                    .House.Get<LowerWork>()
+                    .ExecuteAsync(
+                        at.House.Vet,
+                        new LowerWorkInput(
+                            Guid.NewGuid(),
+                            at.Horse,
+                            (await at.ViewAsync()).Today.Work with
+                            {
+                                Outing = new OutingMinutes(10),
+                            },
+                            ExerciseHouse.Today,
+                            null,
+                            "farrier comes"
+                        )
+                    )
+            ).Succeeded
+        );
+        Assert.True(
+            (
+                await at
+                    .House.Get<SaveCare>()
+                    .ExecuteAsync(
+                        at.House.Vet,
+                        new SaveCareInput
+                        {
+                            CommandId = Guid.NewGuid(),
+                            HorseId = at.Horse,
+                            Entry = new CareEntry
+                            {
+                                Kind = CareKind.PlateletRichPlasma,
+                                CaseId = at.Case.ToString(),
+                                From = ExerciseHouse.Today,
+                                StandDownUntil = ExerciseHouse.Today.AddDays(14),
+                            },
+                        }
+                    )
+            ).Succeeded
+        );
+        Assert.True((await at.House.BookAsync(at.Case, 40, "09:30", "Box 4")).Succeeded);
     }
 }

@@ -90,6 +90,9 @@ internal sealed class ExerciseHouse : IAsyncDisposable
         return new ExerciseHouse(house, horse.Id, injury.Id, trainer, owner);
     }
 
+    /// <summary>A horse that is there already; whoever is asked to do something is the vet.</summary>
+    public static ExerciseHouse In(RecordsHouse house, Guid horse, Guid injury) => new(house, horse, injury, house.Vet, house.Vet);
+
     public async Task<ExerciseView> ViewAsync() => (await House.Get<GetExercise>().ExecuteAsync(House.Vet, Horse)).Value;
 
     public async Task<YardHorse> YardAsync(Actor? who = null) =>
