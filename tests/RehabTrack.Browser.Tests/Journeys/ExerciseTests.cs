@@ -34,9 +34,10 @@ public sealed class ExerciseTests(ChromiumFixture chromium, OwnDemoFixture demo)
         ILocator waiting = vet.Page.Locator(".concerns li", new() { HasText = "Quillon" });
         await Assertions.Expect(waiting).ToContainTextAsync("Warm, left hind");
         await Assertions.Expect(waiting.Locator(".sheet-head .mark")).ToHaveTextAsync("Yours");
+        string plan = (await waiting.Locator("a.name").GetAttributeAsync("href"))!;
         await waiting.GetByRole(AriaRole.Button).ClickAsync();
-        await Assertions.Expect(waiting).ToContainTextAsync("seen by Tamsin Orrel");
-        await waiting.Locator("a.name").ClickAsync();
+        await Assertions.Expect(waiting).ToHaveCountAsync(0);
+        await vet.OpenAsync(plan);
         await Assertions.Expect(vet.Page.Locator(".permit-card .permit-say")).ToHaveTextAsync("Walk 10 min");
 
         await trainer.Page.ReloadAsync();
