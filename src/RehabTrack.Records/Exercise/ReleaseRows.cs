@@ -77,11 +77,12 @@ internal static class ReleaseRows
     private static bool PermitsWork(Decision decision) =>
         decision.Kind is DecisionKind.Advance or DecisionKind.Hold or DecisionKind.StepBack;
 
-    // The vet wrote of the work of the day of writing, which may be lowered, dropped or over today. What only stops growth takes nothing away.
+    // The vet wrote of the work of the day of writing, which may be lowered, dropped or over today. What only stops growth takes nothing away,
+    // and neither does a day of rest that was signed with the days of the week.
     private static bool IsBelow(PermitHistory history, Permit permit, DateOnly spokenOf) =>
         permit.Reasons.Any(reason => reason.Code == PermitReasonCode.Lowered)
-        || !permit.SignedWork.IsWithin(permit.Work)
-        || !PermitReader.For(history, spokenOf).SignedWork.IsWithin(permit.Work);
+        || !permit.SignedWork.IsWithin(permit.BeforeWeek)
+        || !PermitReader.For(history, spokenOf).SignedWork.IsWithin(permit.BeforeWeek);
 
     /// <summary>A release as it is kept.</summary>
     /// <param name="HorseId">The horse.</param>
