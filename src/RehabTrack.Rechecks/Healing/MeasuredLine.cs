@@ -34,7 +34,7 @@ internal static class MeasuredLine
 
     /// <summary>
     /// The line by weighted least squares, in days from the first point; null below two days. Where another person measured some, these
-    /// weigh less, and the standard error of the slope counts that what sets a person apart is the same at each of her examinations.
+    /// weigh less, and the standard error of the slope counts that what sets a person apart is the same at each of that person’s examinations.
     /// </summary>
     public static WeightedLine? Through(ReadOnlySpan<MeasuredPoint> points)
     {
@@ -62,38 +62,32 @@ internal static class MeasuredLine
         }
 
         WeightedLine line = WeightedLine.Through(days, sizes, deviations);
-        return points[0].Measurers is null ? line : line with { SlopeStandardError = SlopeError(points, days, deviations) };
+        return points[0].Measurers is null ? line : line with { SlopeStandardError = SlopeError(line, points, days, deviations) };
     }
 
     // The slope is Σ c·y with c = w·(t − mean)/Sxx. Each y has an error of its own, and the widening of one person on top: one unknown for
     // all that this person measured, so that it does not average out over them.
-    private static double SlopeError(ReadOnlySpan<MeasuredPoint> points, ReadOnlySpan<double> days, ReadOnlySpan<double> deviations)
+    private static double SlopeError(
+        WeightedLine line,
+        ReadOnlySpan<MeasuredPoint> points,
+        ReadOnlySpan<double> days,
+        ReadOnlySpan<double> deviations
+    )
     {
-        double weights = 0;
-        double mean = 0;
-        for (int i = 0; i < points.Length; i++)
-        {
-            double weight = 1 / (deviations[i] * deviations[i]);
-            weights += weight;
-            mean += weight * (days[i] - mean) / weights;
-        }
-
-        double spread = 0;
-        for (int i = 0; i < points.Length; i++)
-        {
-            spread += (days[i] - mean) * (days[i] - mean) / (deviations[i] * deviations[i]);
-        }
-
+        double spread = 1 / (line.SlopeStandardError * line.SlopeStandardError);
         double own = 0;
         double shared = 0;
         for (int i = 0; i < points.Length; i++)
         {
-            double part = Part(i, days, deviations, mean, spread);
+            double part = Part(i, days, deviations, line.MeanX, spread);
             own += part * part * points[i].StandardDeviation * points[i].StandardDeviation;
             for (int j = 0; j < points.Length; j++)
             {
                 shared += points[i].SharesMeasurerWith(points[j])
-                    ? part * Widening(i, points, deviations) * Part(j, days, deviations, mean, spread) * Widening(j, points, deviations)
+                    ? part
+                        * Widening(i, points, deviations)
+                        * Part(j, days, deviations, line.MeanX, spread)
+                        * Widening(j, points, deviations)
                     : 0;
             }
         }

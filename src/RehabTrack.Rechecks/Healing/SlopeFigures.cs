@@ -33,5 +33,7 @@ public sealed record SlopeFigures
     /// <summary>Upper end of the interval, % per 60 days.</summary>
     public double Upper95Percent => ToPercent(Upper95Log);
 
-    private static double ToPercent(double log) => 100 * (Math.Exp(log) - 1);
+    /// <summary>A rate on the log scale as the % by which a size changes in the same time.</summary>
+    /// <param name="log">The rate, natural logarithm.</param>
+    public static double ToPercent(double log) => 100 * (Math.Exp(log) - 1);
 }

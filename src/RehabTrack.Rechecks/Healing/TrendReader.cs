@@ -131,7 +131,7 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
         }
 
         bool falls = slope.Value < -settings.HealingZ * slope.StandardError;
-        bool tooSlow = hasRate && slope.Value - (settings.StallZ * slope.StandardError) > Slowest;
+        bool tooSlow = hasRate && settings.StallBound(slope.Value, slope.StandardError) > Slowest;
         return (tooSlow, falls) switch
         {
             (true, false) => VerdictReason.BelowAcceptableRate,
@@ -227,8 +227,8 @@ internal sealed class TrendReader(CaseGrid grid, TrendSettings settings, DateOnl
         return trend with
         {
             ChangePercent = from.Value > 0 ? 100 * ((to.Value / from.Value) - 1) : null,
-            DetectableRisePercent = 100 * (Math.Exp(detectable) - 1),
-            DetectableFallPercent = 100 * (Math.Exp(-detectable) - 1),
+            DetectableRisePercent = SlopeFigures.ToPercent(detectable),
+            DetectableFallPercent = SlopeFigures.ToPercent(-detectable),
         };
     }
 

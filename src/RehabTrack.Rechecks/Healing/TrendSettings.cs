@@ -42,6 +42,11 @@ public sealed record TrendSettings
     /// <summary>Normal quantile of the one-sided bound for a stall.</summary>
     public double StallZ { get; init; } = Table["stallZ"];
 
+    /// <summary>The fastest fall that the error allows for: above the slowest acceptable rate it is too slow. In the unit of the slope.</summary>
+    /// <param name="slope">The slope.</param>
+    /// <param name="standardError">Its standard error with the known SDs.</param>
+    public double StallBound(double slope, double standardError) => slope - (StallZ * standardError);
+
     /// <summary>Prior degrees of freedom of the moderated variance.</summary>
     public double PriorDegreesOfFreedom { get; init; } = Table["priorDegreesOfFreedom"];
 

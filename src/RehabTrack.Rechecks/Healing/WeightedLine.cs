@@ -22,6 +22,9 @@ public readonly record struct WeightedLine
     /// <summary>Weighted sum of squared residuals.</summary>
     public required double ResidualSum { get; init; }
 
+    /// <summary>The mean of x with the weights of the points.</summary>
+    public required double MeanX { get; init; }
+
     /// <summary>The number of points.</summary>
     public required int Points { get; init; }
 
@@ -79,6 +82,7 @@ public readonly record struct WeightedLine
             Slope = slope,
             SlopeStandardError = 1 / Math.Sqrt(sumXx),
             ResidualSum = residuals,
+            MeanX = meanX,
             Points = x.Length,
         };
     }

@@ -19,10 +19,10 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
     private DateOnly? _stoppedOn;
     private DateOnly? _heldOn;
     private (DateOnly From, DateOnly? Until)? _pause;
-    private DateOnly? _dated;
+    private DateOnly? _namedDue;
     private bool _isGate;
     private int _placedIn;
-    private DateOnly? _rhythm;
+    private DateOnly? _intervalEnd;
 
     /// <summary>The plan in force; null before the first, with a closed one still named.</summary>
     public PlanVersion? Plan { get; private set; }
@@ -49,10 +49,10 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
     /// The day on which growth stops for a recheck: that of the gate or the date that a vet named, or the end of the interval signed with
     /// a step when that comes before.
     /// </summary>
-    public DateOnly? Due => Earliest(_dated, _rhythm);
+    public DateOnly? Due => Earliest(_namedDue, _intervalEnd);
 
     /// <summary>Whether the due date is that of a gate.</summary>
-    public bool IsGateDue => _isGate && !(_rhythm < _dated);
+    public bool IsGateDue => _isGate && !(_intervalEnd < _namedDue);
 
     /// <summary>The last day of the signature; null for no end.</summary>
     public DateOnly? ValidUntil { get; private set; }
@@ -176,7 +176,7 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
                 && _cases.OpenOn(ended, signed.Order).Any(_covered.Contains)
             );
         bool hasExamination =
-            (!followed || IsSeen(day, signed.Order))
+            (!followed || IsLastDueExamined(day, signed.Order))
             && (
                 PlanRows.StretchOf(signed.Plan, signed.Place.Step) == 0
                 || IsExamined(followed ? SignedOn : DateOnly.MinValue, day, signed.Order)
@@ -189,19 +189,19 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
             (Floor, Limits, ValidUntil, WeekMinutes) = (signed.Plan.Floor, null, null, signed.Plan.Caps.WeekMinutes);
             PlaceIn(signed.Plan, signed.Place, day);
             SetDue(signed.RecheckDate, gate);
-            _rhythm = RhythmFrom(day, signed.Order);
+            _intervalEnd = IntervalEndFrom(day, signed.Order);
             onSigned(signed);
             return;
         }
 
-        (DateOnly? dated, bool isGate, DateOnly? rhythm) = (_dated, _isGate, _rhythm);
+        (DateOnly? namedDue, bool isGate, DateOnly? intervalEnd) = (_namedDue, _isGate, _intervalEnd);
         SetDue(signed.RecheckDate, gate);
         if (follows)
         {
             onReplaced();
             Floor = Floor is null || signed.Plan.Floor is null ? null : Work.Least(Floor, signed.Plan.Floor);
             WeekMinutes = Lowest(WeekMinutes, signed.Plan.Caps.WeekMinutes);
-            (_dated, _isGate) = dated <= _dated || _dated is null ? (dated, isGate) : (_dated, _isGate);
+            (_namedDue, _isGate) = namedDue <= _namedDue || _namedDue is null ? (namedDue, isGate) : (_namedDue, _isGate);
         }
         else
         {
@@ -209,11 +209,11 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
             Clear();
             _covered = [.. _cases.OpenOn(day)];
             (Floor, Limits, ValidUntil, Cap) = (signed.Plan.Floor, null, null, Work.None);
-            (WeekMinutes, rhythm) = (signed.Plan.Caps.WeekMinutes, null);
+            (WeekMinutes, intervalEnd) = (signed.Plan.Caps.WeekMinutes, null);
         }
 
         PlaceIn(signed.Plan, signed.Place, day);
-        _rhythm = Earliest(rhythm, RhythmFrom(day, signed.Order));
+        _intervalEnd = Earliest(intervalEnd, IntervalEndFrom(day, signed.Order));
         _notes.Add(
             new PermitReason(hasExamination ? PermitReasonCode.PlanNotAdvance : PermitReasonCode.DecisionWithoutExamination) { Since = day }
         );
@@ -278,8 +278,8 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
         {
             _heldOn = day;
             Limits = Lowest(Limits, decision.Limits);
-            (_dated, _isGate) = (decision.RecheckDate ?? day.AddDays(settings.HoldDays), false);
-            _rhythm = IntervalDays is { } interval ? Later(day, _cases.WaitingSince(day, signed.Order).AddDays(interval)) : null;
+            (_namedDue, _isGate) = (decision.RecheckDate ?? day.AddDays(settings.HoldDays), false);
+            _intervalEnd = IntervalDays is { } interval ? Later(day, _cases.WaitingSince(day, signed.Order).AddDays(interval)) : null;
         }
         else
         {
@@ -287,7 +287,7 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
             (Limits, WeekMinutes) = (decision.Limits, Plan!.Caps.WeekMinutes);
             PlaceIn(Plan, decision.Place!.Value, day);
             SetDue(decision.RecheckDate, PlanRows.DaysToGate(Plan, Place) is { } days ? day.AddDays(days) : null);
-            _rhythm = RhythmFrom(day, signed.Order);
+            _intervalEnd = IntervalEndFrom(day, signed.Order);
         }
 
         onSigned(signed);
@@ -302,7 +302,7 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
             return PermitReasonCode.DecisionOutOfPlace;
         }
 
-        if (!IsSeen(day, signed.Order))
+        if (!IsLastDueExamined(day, signed.Order))
         {
             return PermitReasonCode.DecisionWithoutExamination;
         }
@@ -319,14 +319,14 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
 
         int gates = PlanRows.StretchOf(Plan, place.Step) - PlanRows.StretchOf(Plan, Place.Step);
         // The interval of a step brings no gate forward: only its own day and the date that a vet named do.
-        return gates > (_dated <= day ? 1 : 0) ? PermitReasonCode.DecisionBeforeGate : null;
+        return gates > (_namedDue <= day ? 1 : 0) ? PermitReasonCode.DecisionBeforeGate : null;
     }
 
     /// <summary>Whether the last due date that has come by a day, if any, was followed by an examination of every open case.</summary>
-    private bool IsSeen(DateOnly day, long before) =>
+    private bool IsLastDueExamined(DateOnly day, long before) =>
         (
-            _dated <= day ? _dated
-            : _rhythm <= day ? _rhythm
+            _namedDue <= day ? _namedDue
+            : _intervalEnd <= day ? _intervalEnd
             : null
         )
             is not { } due
@@ -342,7 +342,7 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
     /// The day on which the first interval of the steps up to the next gate ends, counted from when the cases were last examined; for a
     /// step that comes later not before its first day, for the first not before the signature. No lost day moves it.
     /// </summary>
-    private DateOnly? RhythmFrom(DateOnly day, long before)
+    private DateOnly? IntervalEndFrom(DateOnly day, long before)
     {
         DateOnly since = _cases.WaitingSince(day, before);
         return Enumerable
@@ -361,9 +361,9 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
     {
         Limits = Lowest(Limits, decision.Limits);
         ValidUntil = Earliest(ValidUntil, validUntil);
-        if (decision.RecheckDate < _dated || (_dated is null && decision.RecheckDate is not null))
+        if (decision.RecheckDate < _namedDue || (_namedDue is null && decision.RecheckDate is not null))
         {
-            (_dated, _isGate) = (decision.RecheckDate, false);
+            (_namedDue, _isGate) = (decision.RecheckDate, false);
         }
 
         if (decision.Floor is { } floor)
@@ -373,7 +373,7 @@ internal sealed class SignedLine(IEnumerable<PermitEntry> entries, PermitSetting
     }
 
     private void SetDue(DateOnly? recheck, DateOnly? gate) =>
-        (_dated, _isGate) = gate is not null && !(recheck < gate) ? (gate, true) : (recheck, false);
+        (_namedDue, _isGate) = gate is not null && !(recheck < gate) ? (gate, true) : (recheck, false);
 
     private void Clear()
     {

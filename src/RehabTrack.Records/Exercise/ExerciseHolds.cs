@@ -74,12 +74,9 @@ internal static class ExerciseHolds
     public static async Task WithdrawAsync(RecordsSession session, Guid personId, CancellationToken cancellation)
     {
         RecordsContext records = session.Records;
-        Guid[] horses = await records
-            .ExerciseEntries.Where(line =>
-                line.EnteredById == personId
-                && (line.Kind == ExerciseEntryKind.PlanSigned || line.Kind == ExerciseEntryKind.DecisionSigned)
-                && ExerciseRows.OpenCases(records).Any(injury => injury.HorseId == line.HorseId)
-            )
+        Guid[] horses = await ExerciseRows
+            .Signatures(records)
+            .Where(line => line.EnteredById == personId && ExerciseRows.OpenCases(records).Any(injury => injury.HorseId == line.HorseId))
             .Select(line => line.HorseId)
             .Distinct()
             .ToArrayAsync(cancellation);

@@ -38,13 +38,11 @@ internal static class ExerciseRows
     public static ExerciseEntryRecord? LastSignature(IEnumerable<ExerciseEntryRecord> lines) =>
         lines.LastOrDefault(line => line.Kind is ExerciseEntryKind.DecisionSigned or ExerciseEntryKind.PlanSigned);
 
-    /// <summary>The signatures of a horse, under plans and decisions.</summary>
-    public static IQueryable<ExerciseEntryRecord> Signatures(RecordsContext records, Guid horseId) =>
+    /// <summary>The signatures, under plans and decisions.</summary>
+    public static IQueryable<ExerciseEntryRecord> Signatures(RecordsContext records) =>
         records
             .ExerciseEntries.AsNoTracking()
-            .Where(line =>
-                line.HorseId == horseId && (line.Kind == ExerciseEntryKind.DecisionSigned || line.Kind == ExerciseEntryKind.PlanSigned)
-            );
+            .Where(line => line.Kind == ExerciseEntryKind.DecisionSigned || line.Kind == ExerciseEntryKind.PlanSigned);
 
     /// <summary>The lines of some horses, in the order in which they were recorded.</summary>
     public static async Task<ILookup<Guid, ExerciseEntryRecord>> LinesAsync(

@@ -29,11 +29,7 @@ public sealed class ListConcerns(RecordsAccess access) : UseCase<NoInput, IReadO
             where
                 horse.ArchivedAt == null
                 && ExerciseRows.OpenCases(records).Any(injury => injury.HorseId == horse.Id)
-                && !records.ExerciseEntries.Any(later =>
-                    later.HorseId == horse.Id
-                    && later.Number > line.Number
-                    && (later.Kind == ExerciseEntryKind.PlanSigned || later.Kind == ExerciseEntryKind.DecisionSigned)
-                )
+                && !ExerciseRows.Signatures(records).Any(later => later.HorseId == horse.Id && later.Number > line.Number)
             select new
             {
                 Concern = concern,

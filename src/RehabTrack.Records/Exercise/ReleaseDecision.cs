@@ -35,7 +35,8 @@ public sealed class ReleaseDecision(RecordsAccess access) : Command<ReleaseDecis
         }
 
         ExerciseEntryRecord last = await ExerciseRows
-            .Signatures(session.Records, decision.HorseId)
+            .Signatures(session.Records)
+            .Where(line => line.HorseId == decision.HorseId)
             .OrderByDescending(line => line.Number)
             .FirstAsync(cancellation);
         if (last.Id != decision.EntryId)

@@ -42,12 +42,9 @@ internal static class SignedRechecks
         }
 
         ILookup<Guid, ExerciseEntryRecord> signatures = (
-            await session
-                .Records.ExerciseEntries.AsNoTracking()
-                .Where(entry =>
-                    horseIds.Contains(entry.HorseId)
-                    && (entry.Kind == ExerciseEntryKind.PlanSigned || entry.Kind == ExerciseEntryKind.DecisionSigned)
-                )
+            await ExerciseRows
+                .Signatures(session.Records)
+                .Where(entry => horseIds.Contains(entry.HorseId))
                 .OrderBy(entry => entry.Number)
                 .ToListAsync(cancellation)
         ).ToLookup(entry => entry.HorseId);

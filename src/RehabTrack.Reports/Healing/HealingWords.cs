@@ -85,7 +85,7 @@ internal sealed class HealingWords(CultureInfo culture)
         );
 
     public string Slowest(string text, double logPer60Days) =>
-        Say(text, Figures.SignedPercent(100 * (Math.Exp(logPer60Days) - 1), null, culture));
+        Say(text, Figures.SignedPercent(SlopeFigures.ToPercent(logPer60Days), null, culture));
 
     public string Target(Measure measure, double value) => Say(Drawings.HealingTarget, WithUnit(measure, value));
 

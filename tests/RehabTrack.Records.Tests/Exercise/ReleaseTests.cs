@@ -57,6 +57,24 @@ public sealed class ReleaseTests
         Assert.Equal(20, horse.Permit.Work.Outing.Walk);
     }
 
+    [Fact]
+    public async Task A_day_of_rest_withholds_nothing_because_it_was_signed_with_the_days_of_the_week()
+    {
+        await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+        PlanStep first = ExerciseHouse.Plan.Steps[0] with { DaysAWeek = 1 };
+        Assert.True((await at.SignAsync(ExerciseHouse.Plan with { Steps = [first, ExerciseHouse.Plan.Steps[1]] })).Succeeded);
+        Assert.True((await ReleaseAsync(at, (await at.DecideAsync(DecisionKind.Hold)).Value)).Succeeded);
+        // Today is a Tuesday: with its one day done, Wednesday is for rest.
+        await at.LogAsync(new DayLog { Date = Today, Done = new OutingMinutes(20) });
+        at.House.Time.Advance(TimeSpan.FromDays(1));
+
+        YardHorse horse = await at.YardAsync();
+
+        Assert.False(horse.Permit.Work.HasOuting);
+        Assert.Contains(horse.Permit.Reasons, reason => reason.Code == PermitReasonCode.RestDay);
+        Assert.Equal(["Walk 20 minutes."], horse.Release.Sentences);
+    }
+
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
