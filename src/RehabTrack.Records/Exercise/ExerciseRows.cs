@@ -38,6 +38,16 @@ internal static class ExerciseRows
     public static ExerciseEntryRecord? LastSignature(IEnumerable<ExerciseEntryRecord> lines) =>
         lines.LastOrDefault(line => line.Kind is ExerciseEntryKind.DecisionSigned or ExerciseEntryKind.PlanSigned);
 
+    /// <summary>
+    /// The rows that stand beside the lines that were read. A line that somebody adds between two readings brings its decision or concern
+    /// along with the next look, never without itself.
+    /// </summary>
+    public static IEnumerable<T> Beside<T>(IEnumerable<T> rows, Func<T, Guid> entryId, IEnumerable<ExerciseEntryRecord> lines)
+    {
+        HashSet<Guid> read = [.. lines.Select(line => line.Id)];
+        return rows.Where(row => read.Contains(entryId(row)));
+    }
+
     /// <summary>The signatures, under plans and decisions.</summary>
     public static IQueryable<ExerciseEntryRecord> Signatures(RecordsContext records) =>
         records

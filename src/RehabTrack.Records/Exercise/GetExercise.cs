@@ -32,16 +32,27 @@ public sealed class GetExercise(RecordsAccess access) : UseCase<Guid, ExerciseVi
 
         ILookup<Guid, ExerciseEntryRecord> lines = await ExerciseRows.LinesAsync(records, [input], cancellation);
         PermitHistory history = (await ExerciseRows.HistoriesAsync(session, [input], lines, cancellation))[input];
-        List<DecisionRecord> decisions = await records
-            .Decisions.AsNoTracking()
-            .Where(decision => decision.HorseId == input)
-            .ToListAsync(cancellation);
-        List<ConcernRecord> concerns = await records
-            .Concerns.AsNoTracking()
-            .Where(concern => concern.HorseId == input)
-            .OrderByDescending(concern => concern.OpenedAt)
-            .ThenByDescending(concern => concern.Id)
-            .ToListAsync(cancellation);
+        DecisionRecord[] decisions =
+        [
+            .. ExerciseRows.Beside(
+                await records.Decisions.AsNoTracking().Where(decision => decision.HorseId == input).ToListAsync(cancellation),
+                decision => decision.EntryId,
+                lines[input]
+            ),
+        ];
+        ConcernRecord[] concerns =
+        [
+            .. ExerciseRows.Beside(
+                await records
+                    .Concerns.AsNoTracking()
+                    .Where(concern => concern.HorseId == input)
+                    .OrderByDescending(concern => concern.OpenedAt)
+                    .ThenByDescending(concern => concern.Id)
+                    .ToListAsync(cancellation),
+                concern => concern.EntryId,
+                lines[input]
+            ),
+        ];
         PlanDraftRecord? draft = await records
             .PlanDrafts.AsNoTracking()
             .FirstOrDefaultAsync(record => record.HorseId == input && record.ArchivedAt == null, cancellation);

@@ -128,7 +128,10 @@ public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyLi
     {
         Dictionary<Guid, int> numbers = lines.ToDictionary(line => line.Id, line => line.Number);
         int signed = ExerciseRows.LastSignature(lines)?.Number ?? 0;
-        ConcernRecord? open = concerns.Where(concern => numbers[concern.EntryId] > signed).MaxBy(concern => numbers[concern.EntryId]);
+        ConcernRecord? open = ExerciseRows
+            .Beside(concerns, concern => concern.EntryId, lines)
+            .Where(concern => numbers[concern.EntryId] > signed)
+            .MaxBy(concern => numbers[concern.EntryId]);
         return open is null ? null : new OpenConcern(open.OpenedAt, PersonNames.Name(names, open.SeenById), open.SeenAt);
     }
 }

@@ -1,8 +1,10 @@
+using Microsoft.Data.Sqlite;
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Practices;
 using RehabTrack.Records.Room;
+using RehabTrack.Records.Tests.House;
 
 namespace RehabTrack.Records.Tests.Exercise;
 
@@ -93,6 +95,33 @@ public sealed class BadInputTests
         Outcome<Saved> refused = Assert.Single(outcomes, outcome => !outcome.Succeeded);
         Assert.Equal("exercise-changed-since-seen", Assert.Single(refused.Problems).Code);
         Assert.Single((await at.ViewAsync()).Decisions);
+    }
+
+    [Fact]
+    public async Task A_concern_and_a_decision_whose_line_came_after_the_lines_were_read_wait_for_the_next_look()
+    {
+        await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+        await at.SignAsync(ExerciseHouse.Plan);
+        await at.DecideAsync(DecisionKind.Hold);
+        await at.ReportAsync();
+        // What another person writes between two readings looks like a row beside a line that is not there: here lines of another horse.
+        Guid other = (await at.House.HorseAsync("Bracken")).Id;
+        await using (SqliteConnection connection = new($"Data Source={at.House.Database}"))
+        {
+            await connection.OpenAsync();
+            await using SqliteCommand command = connection.CreateCommand();
+            command.CommandText = """
+                DROP TRIGGER "ExerciseEntry_is_not_updated";
+                UPDATE ExerciseEntry SET HorseId = $other WHERE Kind <> 'PlanSigned';
+                """;
+            command.Parameters.AddWithValue("$other", other.ToString().ToUpperInvariant());
+            Assert.Equal(2, await command.ExecuteNonQueryAsync());
+        }
+
+        ExerciseView view = await at.ViewAsync();
+
+        Assert.Equal((1, 0, 0), (view.Lines.Count, view.Decisions.Count, view.Concerns.Count));
+        Assert.Null((await at.YardAsync()).Concern);
     }
 
     /// <summary>
