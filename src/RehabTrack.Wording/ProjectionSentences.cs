@@ -20,10 +20,12 @@ public static class ProjectionSentences
         string Day(DateOnly? day) => Figures.Date(day, null, culture);
         string limit = Day(projection.Limit);
         string byLimit = Share(projection.ReachedByLimit, culture);
-        string when =
-            projection.Median is null ? Said("Projection_Far", culture, target, null, limit, byLimit)
-            : projection.Upper50 is null ? Said("Projection_Half", culture, target, Day(projection.Median), limit, byLimit)
-            : Said(
+        string when = projection switch
+        {
+            { Lower90: null } => Said("Projection_Far", culture, target, limit, byLimit),
+            { Median: null } => Said("Projection_Early", culture, target, Day(projection.Lower90), limit, byLimit),
+            { Upper50: null } => Said("Projection_Half", culture, target, Day(projection.Lower90), Day(projection.Median), limit, byLimit),
+            _ => Said(
                 projection.Upper90 is null ? "Projection_Open" : "Projection_Range",
                 culture,
                 target,
@@ -31,7 +33,8 @@ public static class ProjectionSentences
                 Day(projection.Upper50),
                 Day(projection.Lower90),
                 Day(projection.Upper90)
-            );
+            ),
+        };
         return projection.Next >= projection.Limit || projection.ReachedByNext < WorthTelling
             ? when
             : $"{when} {Said("Projection_Next", culture, Day(projection.Next), Share(projection.ReachedByNext, culture))}";

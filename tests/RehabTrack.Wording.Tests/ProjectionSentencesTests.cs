@@ -27,8 +27,8 @@ public sealed class ProjectionSentencesTests
 
     [Fact]
     public void An_open_end_is_called_open() =>
-        Assert.Contains(
-            "How late the slowest are, these examinations cannot say.",
+        Assert.StartsWith(
+            "Half of such courses reach the target of 0.20 cm³ between 10 Jan 2027 and 1 Mar 2027, one in ten before 20 Dec 2026. How late the slowest are, these examinations cannot say.",
             Said(Whole with { Upper90 = null }),
             StringComparison.Ordinal
         );
@@ -36,16 +36,24 @@ public sealed class ProjectionSentencesTests
     [Fact]
     public void Where_only_the_half_is_reached_in_time_its_day_is_told() =>
         Assert.StartsWith(
-            "Half of such courses reach the target of 0.20 cm³ by 1 Feb 2027, 60 % by 1 Aug 2027.",
+            "One in ten of such courses reach the target of 0.20 cm³ before 20 Dec 2026, half by 1 Feb 2027, 60 % by 1 Aug 2027. These",
             Said(Whole with { Upper90 = null, Upper50 = null, ReachedByLimit = 0.6 }),
+            StringComparison.Ordinal
+        );
+
+    [Fact]
+    public void What_lies_far_gets_the_begin_of_its_interval_and_a_share() =>
+        Assert.StartsWith(
+            "One in ten of such courses reach the target of 0.20 cm³ before 20 Dec 2026, 30 % by 1 Aug 2027. These",
+            Said(Open with { ReachedByLimit = 0.3 }),
             StringComparison.Ordinal
         );
 
     [Fact]
     public void What_lies_too_far_gets_a_share_and_no_date() =>
         Assert.StartsWith(
-            "30 % of such courses reach the target of 0.20 cm³ by 1 Aug 2027.",
-            Said(Whole with { Upper90 = null, Upper50 = null, Median = null, ReachedByLimit = 0.3 }),
+            "4 % of such courses reach the target of 0.20 cm³ by 1 Aug 2027. These",
+            Said(Open with { Lower90 = null, ReachedByLimit = 0.04 }),
             StringComparison.Ordinal
         );
 
@@ -55,6 +63,8 @@ public sealed class ProjectionSentencesTests
         Assert.DoesNotContain("recheck", Said(Whole with { Next = Whole.Limit }), StringComparison.Ordinal);
         Assert.DoesNotContain("recheck", Said(Whole with { ReachedByNext = 0.004 }), StringComparison.Ordinal);
     }
+
+    private static Projection Open => Whole with { Upper90 = null, Lower50 = null, Upper50 = null, Median = null };
 
     private static string Said(Projection projection) => ProjectionSentences.Of(projection, "0.20 cm³").Replace('\u00a0', ' ');
 }

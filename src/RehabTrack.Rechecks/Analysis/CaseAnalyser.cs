@@ -10,7 +10,7 @@ namespace RehabTrack.Rechecks.Analysis;
 public static class CaseAnalyser
 {
     /// <summary>The version of the engine; it rises whenever the same input can give other figures.</summary>
-    public const string EngineVersion = "6";
+    public const string EngineVersion = "7";
 
     /// <summary>Analyses a case. Deterministic; the order of examinations and readings does not matter.</summary>
     /// <param name="course">

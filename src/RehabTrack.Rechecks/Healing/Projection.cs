@@ -2,7 +2,8 @@ namespace RehabTrack.Rechecks.Healing;
 
 /// <summary>
 /// When a healing lesion may reach its target, if it goes on as it went. For a vet only, and no promise: nothing is known of the work that
-/// will be done. A date that lies beyond <see cref="Limit"/> is null, since the examinations carry no further.
+/// will be done. A date that lies beyond <see cref="Limit"/> is null, since the examinations carry no further; an interval whose end is null
+/// begins later for it, so that the days from its begin on hold the share it is named after.
 /// </summary>
 public sealed record Projection
 {

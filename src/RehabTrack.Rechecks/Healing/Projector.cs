@@ -48,20 +48,27 @@ internal static class Projector
         double all = byDay.Sum() + later;
         DateOnly next = last.AddDays(intervalDays);
         DateOnly? At(double share) => Quantile(byDay, share * all) is { } day ? first.AddDays(Math.Max(day, span)) : null;
+        (DateOnly? lower50, DateOnly? upper50) = Interval(At, 0.5);
+        (DateOnly? lower90, DateOnly? upper90) = Interval(At, 0.9);
         return new Projection
         {
             Target = target,
             Median = At(0.5),
-            Lower50 = At(0.25),
-            Upper50 = At(0.75),
-            Lower90 = At(0.05),
-            Upper90 = At(0.95),
+            Lower50 = lower50,
+            Upper50 = upper50,
+            Lower90 = lower90,
+            Upper90 = upper90,
             Limit = first.AddDays(furthest),
             ReachedByLimit = 1 - (later / all),
             ReachedByNext = byDay.Take(next.DayNumber - first.DayNumber + 1).Sum() / all,
             Next = next,
         };
     }
+
+    // With as much left out before it as after it. Where no end can be given, all that is left out lies before the begin: an end that is
+    // dropped from the interval of two sides would leave one that holds more than it says.
+    private static (DateOnly? Lower, DateOnly? Upper) Interval(Func<double, DateOnly?> at, double held) =>
+        at((1 + held) / 2) is { } upper ? (at((1 - held) / 2), upper) : (at(1 - held), null);
 
     // The weight of every day from the first examination on; what lies beyond the furthest, or is never reached, is counted as later.
     private static double[] Votes(MeasuredPoint[] points, double logTarget, int furthest, out double later)

@@ -78,6 +78,36 @@ public sealed class ProjectionTests
         Assert.Equal((Start.AddDays(300), Start.AddDays(480), 0.1), (projection.Next, projection.Limit, projection.Target));
     }
 
+    /// <summary>
+    /// Without an end the begin moves to where the days after it hold the share the interval is named after; without a begin there is no
+    /// interval. Reference: the same script. Days, then the shares by the limit and by the next recheck.
+    /// </summary>
+    [Theory]
+    [InlineData(new[] { 1.0, 1.25, 0.6, 0.76, 0.33, 0.43, 0.19, 0.26 }, new[] { 246, 261, 282, 312, 0 }, 0.9404513418873844, 0.06665132541)]
+    [InlineData(new[] { 1.0, 1.25, 0.61, 0.77, 0.37, 0.48, 0.24, 0.32 }, new[] { 280, 328, 328, 0, 0 }, 0.72004882739345, 0.0016629242007)]
+    [InlineData(new[] { 1.0, 1.25, 0.63, 0.79, 0.41, 0.53, 0.28, 0.37 }, new[] { 310, 0, 0, 0, 0 }, 0.433709007640394, 0.0000128315952)]
+    [InlineData(new[] { 1.0, 1.25, 0.63, 0.79, 0.41, 0.53 }, new[] { 0, 0, 0, 0, 0 }, 0.003490270893621798, 0.00000000309070170)]
+    public void An_interval_without_an_end_begins_where_its_share_of_the_days_lies_behind_it(
+        double[] sizes,
+        int[] days,
+        double byLimit,
+        double byNext
+    )
+    {
+        Projection projection = Projector.Project(
+            Points([.. sizes.Chunk(2).Select((size, look) => (60 * look, size[0], size[1]))]),
+            0.1,
+            60
+        )!;
+
+        Assert.Equal(
+            days.Select(day => day == 0 ? (DateOnly?)null : Start.AddDays(day)),
+            [projection.Lower90, projection.Lower50, projection.Median, projection.Upper50, projection.Upper90]
+        );
+        Assert.Equal(byLimit, projection.ReachedByLimit, 12);
+        Assert.Equal(byNext, projection.ReachedByNext, 10);
+    }
+
     [Fact]
     public void Three_sizes_of_different_days_are_needed_and_a_target_above_nothing()
     {

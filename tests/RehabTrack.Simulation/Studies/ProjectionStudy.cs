@@ -19,7 +19,9 @@ public static class ProjectionStudy
     public static IEnumerable<StudyRow> Rows(int cases, int examinations, double medianHalfLife)
     {
         int shown = 0;
+        int given50 = 0;
         int held50 = 0;
+        int given90 = 0;
         int held90 = 0;
         int open = 0;
         AnalysisSettings settings = new();
@@ -46,20 +48,13 @@ public static class ProjectionStudy
                 double left = ((projection.Target / lesion.TrueVolume) - floor) / (1 - floor);
                 double day = left <= 0 ? double.PositiveInfinity : Math.Ceiling(-halfLife * Math.Log2(left));
                 Interlocked.Increment(ref shown);
-                if (projection.Upper90 is null)
+                if (projection.Lower90 is not null && projection.Upper90 is null)
                 {
                     Interlocked.Increment(ref open);
                 }
 
-                if (Holds(projection.Lower90, projection.Upper90, projection.Limit, day, course))
-                {
-                    Interlocked.Increment(ref held90);
-                }
-
-                if (Holds(projection.Lower50, projection.Upper50, projection.Limit, day, course))
-                {
-                    Interlocked.Increment(ref held50);
-                }
+                Count(projection.Lower90, projection.Upper90, day, course, ref given90, ref held90);
+                Count(projection.Lower50, projection.Upper50, day, course, ref given50, ref held50);
             }
         );
         string regime = string.Create(
@@ -67,21 +62,33 @@ public static class ProjectionStudy
             $"projection after {examinations} examinations, half-life {medianHalfLife} d"
         );
         bool agrees = medianHalfLife == 90;
-        yield return new StudyRow(regime, "90 % interval holds the day", agrees ? Bar.AtLeast(0.86) : null, held90 / (double)shown, shown);
+        double holds90 = held90 / (double)given90;
+        yield return new StudyRow(regime, "90 % interval holds the day", agrees ? Bar.AtLeast(0.86) : null, holds90, given90);
         if (agrees)
         {
-            yield return new StudyRow(regime, "90 % interval holds the day", Bar.AtMost(0.93), held90 / (double)shown, shown);
+            yield return new StudyRow(regime, "90 % interval holds the day", Bar.AtMost(0.93), holds90, given90);
         }
 
         yield return new StudyRow(regime, "90 % interval has no end", null, open / (double)shown, shown);
-        yield return new StudyRow(regime, "50 % interval holds the day", null, held50 / (double)shown, shown);
+        yield return new StudyRow(regime, "no 90 % interval is given", null, 1 - (given90 / (double)shown), shown);
+        yield return new StudyRow(regime, "50 % interval holds the day", null, held50 / (double)given50, given50);
     }
 
-    // A day that has passed unseen counts as the day of the last examination; what is left open begins at the limit and has no end.
-    private static bool Holds(DateOnly? lower, DateOnly? upper, DateOnly limit, double day, CaseCourse course)
+    // A day that has passed unseen counts as the day of the last examination. Where even the begin lies beyond the last day that is
+    // projected, no interval is given.
+    private static void Count(DateOnly? lower, DateOnly? upper, double day, CaseCourse course, ref int given, ref int held)
     {
+        if (lower is not { } begin)
+        {
+            return;
+        }
+
         int first = course.Examinations[0].Date.DayNumber;
         double reached = first + Math.Max(day, course.Examinations[^1].Date.DayNumber - first);
-        return reached >= (lower ?? limit).DayNumber && reached <= (upper?.DayNumber ?? double.PositiveInfinity);
+        Interlocked.Increment(ref given);
+        if (reached >= begin.DayNumber && reached <= (upper?.DayNumber ?? double.PositiveInfinity))
+        {
+            Interlocked.Increment(ref held);
+        }
     }
 }
