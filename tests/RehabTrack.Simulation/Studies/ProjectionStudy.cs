@@ -1,6 +1,7 @@
 using System.Globalization;
 using RehabTrack.Rechecks.Analysis;
 using RehabTrack.Rechecks.Exams;
+using RehabTrack.Rechecks.Healing;
 using RehabTrack.Simulation.Cases;
 
 namespace RehabTrack.Simulation.Studies;
@@ -24,6 +25,8 @@ public static class ProjectionStudy
         int given90 = 0;
         int held90 = 0;
         int open = 0;
+        int givenPlain = 0;
+        int heldPlain = 0;
         AnalysisSettings settings = new();
         Parallel.For(
             0,
@@ -54,6 +57,15 @@ public static class ProjectionStudy
                 }
 
                 Count(projection.Lower90, projection.Upper90, day, course, ref given90, ref held90);
+                if (Plain(analysis, projection.Target) is { } plain)
+                {
+                    Interlocked.Increment(ref givenPlain);
+                    if (day >= plain.Lower && day <= plain.Upper)
+                    {
+                        Interlocked.Increment(ref heldPlain);
+                    }
+                }
+
                 Count(projection.Lower50, projection.Upper50, day, course, ref given50, ref held50);
             }
         );
@@ -72,6 +84,14 @@ public static class ProjectionStudy
         yield return new StudyRow(regime, "90 % interval has no end", null, open / (double)shown, shown);
         yield return new StudyRow(regime, "no 90 % interval is given", null, 1 - (given90 / (double)shown), shown);
         yield return new StudyRow(regime, "50 % interval holds the day", null, held50 / (double)given50, given50);
+        yield return new StudyRow(regime, "90 % of the log-linear line hold the day", null, heldPlain / (double)givenPlain, givenPlain);
+    }
+
+    private static (double Lower, double Upper)? Plain(CaseAnalysis analysis, double target)
+    {
+        SeriesPoint[] points = [.. analysis.Trend.Series.Where(point => point.InTrend && point.Value > 0)];
+        double[] days = [.. points.Select(point => (double)(point.Date.DayNumber - points[0].Date.DayNumber))];
+        return LogLinearInversion.Day(days, [.. points.Select(point => Math.Log(point.Value))], Math.Log(target), 0.9).Interval;
     }
 
     // A day that has passed unseen counts as the day of the last examination. Where even the begin lies beyond the last day that is
