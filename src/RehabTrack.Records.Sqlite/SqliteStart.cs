@@ -1,6 +1,8 @@
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
 using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Sqlite.Trails;
 
 namespace RehabTrack.Records.Sqlite;
 
@@ -36,10 +38,8 @@ public sealed class SqliteStart
             await records.Database.ExecuteSqlRawAsync("DROP TABLE IF EXISTS \"__EFMigrationsLock\"", cancellation);
             await records.Database.MigrateAsync(cancellation);
             await records.Database.ExecuteSqlRawAsync("PRAGMA journal_mode=WAL", cancellation);
-            foreach (string statement in AppendOnly.Statements)
-            {
-                await records.Database.ExecuteSqlRawAsync(statement, cancellation);
-            }
+            await OldLines.ChainAsync(records, cancellation);
+            await KeepHistoryAsync(records, cancellation);
         }
         catch (SqliteException broken) when (broken.SqliteErrorCode is SQLitePCL.raw.SQLITE_NOTADB or SQLitePCL.raw.SQLITE_CORRUPT)
         {
@@ -50,6 +50,17 @@ public sealed class SqliteStart
                 broken
             );
         }
+    }
+
+    private static async Task KeepHistoryAsync(RecordsContext records, CancellationToken cancellation)
+    {
+        await using IDbContextTransaction transaction = await records.Database.BeginTransactionAsync(cancellation);
+        foreach (string statement in AppendOnly.Statements)
+        {
+            await records.Database.ExecuteSqlRawAsync(statement, cancellation);
+        }
+
+        await transaction.CommitAsync(cancellation);
     }
 
     private async Task RefuseNewerAsync(RecordsContext records, CancellationToken cancellation)

@@ -33,7 +33,7 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
 
         // A new injury of a horse that has a plan is news to whoever signed it.
         atWork = [.. await records.ExerciseEntries.Where(line => line.Number == 1).Select(line => line.HorseId).ToListAsync(cancellation)];
-        using Pens pens = new(records);
+        using Pens pens = await Pens.OpenAsync(records, cancellation);
         foreach (PlannedCase[] chunk in wanted.Chunk(CasesPerChunk))
         {
             cancellation.ThrowIfCancellationRequested();
@@ -222,8 +222,11 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
     private sealed record NewCase(CaseRecord Case, IReadOnlyList<Examination> Examinations);
 
     /// <summary>One prepared statement a kind of record.</summary>
-    private sealed class Pens(RecordsContext records) : IDisposable
+    private sealed class Pens(RecordsContext records, HistoryPen changes) : IDisposable
     {
+        public static async Task<Pens> OpenAsync(RecordsContext records, CancellationToken cancellation) =>
+            new(records, await HistoryPen.OpenAsync(records, cancellation));
+
         public BulkInsert<HorseRecord> Horses { get; } = new(records);
 
         public BulkInsert<CaseRecord> Cases { get; } = new(records);
@@ -234,7 +237,7 @@ internal sealed class ImportWriter(RecordsSession session, IProgress<int>? progr
 
         public BulkInsert<CaseSummaryRecord> Summaries { get; } = new(records);
 
-        public BulkInsert<ChangeRecord> Changes { get; } = new(records);
+        public HistoryPen Changes { get; } = changes;
 
         public void Dispose()
         {

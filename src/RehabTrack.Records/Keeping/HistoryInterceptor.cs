@@ -26,7 +26,7 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
         nameof(FeedRecord.SecretHash),
     ];
 
-    public override ValueTask<InterceptionResult<int>> SavingChangesAsync(
+    public override async ValueTask<InterceptionResult<int>> SavingChangesAsync(
         DbContextEventData eventData,
         InterceptionResult<int> result,
         CancellationToken cancellationToken = default
@@ -46,7 +46,8 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
             }
         }
 
-        return base.SavingChangesAsync(eventData, result, cancellationToken);
+        await ChainAsync(records, cancellationToken);
+        return await base.SavingChangesAsync(eventData, result, cancellationToken);
     }
 
     /// <summary>The line that tells of a new record written past the context, with what else there is to tell of it.</summary>
@@ -69,7 +70,8 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
         return Line(records, Kind(kept), kept.Id, CaseOf(kept), null, after);
     }
 
-    private static ChangeRecord Line(
+    /// <summary>A line of the trail by whoever writes now; not yet chained.</summary>
+    public static ChangeRecord Line(
         RecordsContext records,
         string kind,
         Guid recordId,
@@ -93,6 +95,23 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
             BeforeJson = before is null ? null : JsonSerializer.Serialize(before, RecordJson.Options),
             AfterJson = JsonSerializer.Serialize(after, RecordJson.Options),
         };
+    }
+
+    private static async Task ChainAsync(RecordsContext records, CancellationToken cancellation)
+    {
+        ChangeRecord[] lines =
+        [
+            .. records
+                .ChangeTracker.Entries<ChangeRecord>()
+                .Where(entry => entry.State == EntityState.Added)
+                .Select(entry => entry.Entity)
+                .OrderBy(line => line.Id),
+        ];
+        if (lines.Length > 0)
+        {
+            TrailChain chain = await TrailChain.AtEndAsync(records, cancellation);
+            Array.ForEach(lines, chain.Append);
+        }
     }
 
     private static bool IsWritten(EntityEntry entry) => entry.State is EntityState.Added or EntityState.Modified or EntityState.Deleted;

@@ -190,6 +190,9 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
             change.HasQueryFilter(record => record.PracticeId == PracticeId);
             change.HasIndex(record => new { record.CaseId, record.At });
             change.HasIndex(record => record.RecordId);
+            change.HasIndex(record => new { record.PersonId, record.Number });
+            // It holds part of the rows, so that it serves only a search by number.
+            change.HasIndex(record => new { record.PracticeId, record.Number }).IsUnique().HasFilter("\"Number\" IS NOT NULL");
         });
         modelBuilder.Entity<AppliedCommandRecord>(command =>
         {

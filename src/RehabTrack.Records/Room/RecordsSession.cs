@@ -1,3 +1,4 @@
+using RehabTrack.Records.History;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 
@@ -28,6 +29,13 @@ internal sealed class RecordsSession(RecordsContext records, Access access, Date
 
     /// <summary>Says that what the analysis reads of a case has changed: its summary is renewed before the commit.</summary>
     public void Touch(Guid caseId) => touchedCases.Add(caseId);
+
+    /// <summary>Notes in the trail, with what the use case writes, what came to be of somebody's coming in.</summary>
+    /// <param name="what">What happened.</param>
+    /// <param name="recordId">The record it is about; null when none.</param>
+    /// <param name="detail">More in a few words; never a secret or clinical text.</param>
+    public void Note(AccessEvent what, Guid? recordId, string? detail = null) =>
+        Records.Changes.Add(AccessLine.Of(Records, what, recordId, detail));
 
     public Guid NewId() => Keeping.NewId.At(Now);
 }

@@ -33,6 +33,7 @@ public abstract class UseCase<TInput, TResult>
         Access? granted = await RightsGate.AskAsync(records, actor, Right);
         if (granted is null)
         {
+            await RefusedRight.NoteAsync(records, actor, GetType().Name, input, now);
             return RecordProblems.NotAllowed;
         }
 

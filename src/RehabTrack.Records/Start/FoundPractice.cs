@@ -1,3 +1,4 @@
+using Microsoft.EntityFrameworkCore.Storage;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
@@ -17,6 +18,7 @@ internal static class FoundPractice
             new Writer(vetId, now, founding.CommandId, founding.Step),
             cancellation
         );
+        await using IDbContextTransaction transaction = await records.Database.BeginTransactionAsync(cancellation);
         records.Practices.Add(
             new PracticeRecord
             {
@@ -52,6 +54,7 @@ internal static class FoundPractice
             }
         );
         await records.SaveChangesAsync(cancellation);
+        await transaction.CommitAsync(cancellation);
         return new Actor(practiceId, vetId, Role.Vet, founding.VetName);
     }
 

@@ -2,6 +2,7 @@ using System.Reflection;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
+using RehabTrack.Records.History;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Room;
 
@@ -26,6 +27,7 @@ public static class RecordsServices
 
         services.AddSingleton<SignInDoor>();
         services.AddSingleton<FeedDoor>();
+        services.AddSingleton<AccessBook>();
         services.AddSingleton<EnsureLocalPractice>();
         services.AddSingleton<LoadDemo>();
         services.AddSingleton<RenewSummaries>();

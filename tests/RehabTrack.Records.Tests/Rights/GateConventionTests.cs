@@ -5,6 +5,7 @@ using RehabTrack.Records.Covers;
 using RehabTrack.Records.Examinations;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Feeds;
+using RehabTrack.Records.History;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Links;
 using RehabTrack.Records.People;
@@ -24,6 +25,7 @@ public sealed class GateConventionTests(GateConventionTests.Doors doors) : IClas
     [
         typeof(SignInDoor),
         typeof(FeedDoor),
+        typeof(AccessBook),
         typeof(EnsureLocalPractice),
         typeof(LoadDemo),
         typeof(RenewSummaries),

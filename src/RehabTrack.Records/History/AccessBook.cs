@@ -1,0 +1,34 @@
+using Microsoft.EntityFrameworkCore.Storage;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.History;
+
+/// <summary>
+/// Notes in the trail who came in and who was not let in, for those who let people in before anybody is an actor. A note is a
+/// transaction of its own: never call it while another connection of the same work holds one. A use case notes through its session.
+/// </summary>
+public sealed class AccessBook(RecordsAccess access)
+{
+    /// <summary>Notes it.</summary>
+    /// <param name="practiceId">The practice; the empty id when it belongs to none, as a sign-in of somebody unknown.</param>
+    /// <param name="personId">The person; null when nobody is known.</param>
+    /// <param name="what">What happened.</param>
+    /// <param name="detail">More in a few words, at most 200 letters. Never a secret, a token, what somebody typed as a name, or clinical text.</param>
+    /// <param name="cancellation">Gives up.</param>
+    public async Task NoteAsync(
+        Guid practiceId,
+        Guid? personId,
+        AccessEvent what,
+        string? detail = null,
+        CancellationToken cancellation = default
+    )
+    {
+        Writer writer = new(personId ?? Guid.Empty, access.Now, Guid.Empty, nameof(AccessBook));
+        await using RecordsContext records = await access.OpenAsync(practiceId, writer, cancellation);
+        await using IDbContextTransaction transaction = await records.Database.BeginTransactionAsync(cancellation);
+        records.Changes.Add(AccessLine.Of(records, what, null, detail));
+        await records.SaveChangesAsync(cancellation);
+        await transaction.CommitAsync(cancellation);
+    }
+}
