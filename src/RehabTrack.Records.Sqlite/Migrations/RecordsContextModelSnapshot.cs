@@ -493,15 +493,24 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.Property<string>("BeforeJson")
                         .HasColumnType("TEXT");
 
+                    b.Property<byte[]>("BodyHash")
+                        .HasColumnType("BLOB");
+
                     b.Property<Guid?>("CaseId")
                         .HasColumnType("TEXT");
 
                     b.Property<Guid>("CommandId")
                         .HasColumnType("TEXT");
 
+                    b.Property<byte[]>("Hash")
+                        .HasColumnType("BLOB");
+
                     b.Property<string>("Kind")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.Property<long?>("Number")
+                        .HasColumnType("INTEGER");
 
                     b.Property<Guid>("PersonId")
                         .HasColumnType("TEXT");
@@ -509,8 +518,14 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.Property<Guid>("PracticeId")
                         .HasColumnType("TEXT");
 
+                    b.Property<byte[]>("PreviousHash")
+                        .HasColumnType("BLOB");
+
                     b.Property<Guid>("RecordId")
                         .HasColumnType("TEXT");
+
+                    b.Property<byte[]>("Salt")
+                        .HasColumnType("BLOB");
 
                     b.Property<string>("UseCase")
                         .IsRequired()
@@ -521,6 +536,12 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.HasIndex("RecordId");
 
                     b.HasIndex("CaseId", "At");
+
+                    b.HasIndex("PersonId", "Number");
+
+                    b.HasIndex("PracticeId", "Number")
+                        .IsUnique()
+                        .HasFilter("\"Number\" IS NOT NULL");
 
                     b.ToTable("Change", (string)null);
                 });

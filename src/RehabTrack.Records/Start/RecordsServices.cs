@@ -28,6 +28,7 @@ public static class RecordsServices
         services.AddSingleton<SignInDoor>();
         services.AddSingleton<FeedDoor>();
         services.AddSingleton<AccessBook>();
+        services.AddSingleton<VerifyTrail>();
         services.AddSingleton<EnsureLocalPractice>();
         services.AddSingleton<LoadDemo>();
         services.AddSingleton<RenewSummaries>();

@@ -12,6 +12,8 @@ public sealed class UseCaseTests : IDisposable
     {
         ["SignInDoor"] = "tells who is signing in",
         ["FeedDoor"] = "answers calendar programs under a secret address",
+        ["AccessBook"] = "notes who came in and who was not let in; reads nothing",
+        ["VerifyTrail"] = "checks hashes for whoever has the database in hand; tells no word of what is kept",
         ["EnsureLocalPractice"] = "makes the first practice and its vet",
         ["RenewSummaries"] = "computes again what an older engine computed",
         ["LoadDemo"] = "opens an empty data folder with the invented practice, through the use cases",

@@ -18,6 +18,7 @@ using RehabTrack.Records.Room;
 using RehabTrack.Records.Start;
 using RehabTrack.Records.Tests.Bookings;
 using RehabTrack.Records.Tests.Exercise;
+using RehabTrack.Records.Tests.History;
 using RehabTrack.Records.Tests.House;
 
 namespace RehabTrack.Records.Tests.Databases;
@@ -64,6 +65,9 @@ public sealed class KeptDatabaseTests
             Assert.Equal([0.1, 0.12], signed.Versions.Select(version => version.Content.Readings[1].Values.LesionAreaCm2!.Value));
             Assert.Equal("Same vessel beside it", Assert.Single(view.LinkWords).Reason);
             Assert.True((await house.Get<GetChanges>().ExecuteAsync(house.Vet, view.Id)).Value.Count >= 8);
+            TrailCheck trail = await house.VerifyAsync();
+            Assert.Null(trail.FirstBreak);
+            Assert.True(trail.Lines >= 8);
             Assert.Equal("{\"columns\":[]}", (await house.Get<FindMapping>().ExecuteAsync(house.Vet, "headings")).Value);
         }
         finally
