@@ -41,16 +41,54 @@ public sealed class SqliteStart
             await OldLines.ChainAsync(records, cancellation);
             await KeepHistoryAsync(records, cancellation);
         }
-        catch (SqliteException broken) when (broken.SqliteErrorCode is SQLitePCL.raw.SQLITE_NOTADB or SQLitePCL.raw.SQLITE_CORRUPT)
+        catch (SqliteException broken) when (IsNotOurs(broken))
         {
-            throw new StartException(
-                StartTrouble.NotOurs,
-                folder.Database,
-                $"{folder.Database} is not a database of this program, or is damaged. Restore it from a backup, or name another data folder.",
-                broken
-            );
+            throw NotOurs(broken);
         }
     }
+
+    /// <summary>Sees whether the database can be read as it is, and changes nothing: what a command needs that only looks.</summary>
+    /// <exception cref="StartException">It cannot be read as it is.</exception>
+    public async Task LookAsync(CancellationToken cancellation = default)
+    {
+        if (!File.Exists(folder.Database))
+        {
+            throw new StartException(
+                StartTrouble.NoDatabase,
+                folder.Database,
+                $"There is no {folder.Database}. Name the data folder that the program prints when it starts."
+            );
+        }
+
+        try
+        {
+            await using RecordsContext records = await factory.CreateDbContextAsync(cancellation);
+            await RefuseNewerAsync(records, cancellation);
+            if ((await records.Database.GetPendingMigrationsAsync(cancellation)).Any())
+            {
+                throw new StartException(
+                    StartTrouble.OlderDatabase,
+                    folder.Database,
+                    $"{folder.Database} was written by an older version of this program. Start this version on it once, then ask again."
+                );
+            }
+        }
+        catch (SqliteException broken) when (IsNotOurs(broken))
+        {
+            throw NotOurs(broken);
+        }
+    }
+
+    private static bool IsNotOurs(SqliteException broken) =>
+        broken.SqliteErrorCode is SQLitePCL.raw.SQLITE_NOTADB or SQLitePCL.raw.SQLITE_CORRUPT;
+
+    private StartException NotOurs(SqliteException broken) =>
+        new(
+            StartTrouble.NotOurs,
+            folder.Database,
+            $"{folder.Database} is not a database of this program, or is damaged. Restore it from a backup, or name another data folder.",
+            broken
+        );
 
     private static async Task KeepHistoryAsync(RecordsContext records, CancellationToken cancellation)
     {

@@ -1,4 +1,9 @@
 using RehabTrack.Web.Commands;
 using RehabTrack.Web.Hosting;
 
-return args is ["analyse", ..] ? AnalyseCommand.Run(args[1..]) : await StartUp.RunAsync(args);
+return args switch
+{
+    ["analyse", .. var words] => AnalyseCommand.Run(words),
+    ["verify-audit", .. var words] => await VerifyAuditCommand.RunAsync(words),
+    _ => await StartUp.RunAsync(args),
+};

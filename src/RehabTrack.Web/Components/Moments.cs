@@ -19,6 +19,13 @@ public static class Moments
     /// <param name="timeZone">The practice's time zone.</param>
     public static DateOnly DayOf(DateTime utc, string timeZone) => DateOnly.FromDateTime(Local(utc, timeZone));
 
+    /// <summary>As "8 Sep 2026, 12:05:09 UTC": for whoever must be sure of the instant. Empty for none.</summary>
+    /// <param name="utc">The instant, UTC.</param>
+    public static string Utc(DateTime? utc) =>
+        utc is { } instant
+            ? $"{Figures.Date(DateOnly.FromDateTime(instant))}, {instant.ToString("HH:mm:ss 'UTC'", TextCulture.Default)}"
+            : "";
+
     private static DateTime Local(DateTime utc, string timeZone) =>
         TimeZoneInfo.ConvertTimeFromUtc(utc, TimeZoneInfo.FindSystemTimeZoneById(timeZone));
 }

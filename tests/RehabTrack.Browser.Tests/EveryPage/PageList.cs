@@ -43,6 +43,7 @@ public static class PageList
         new("thresholds", Vet, visit => visit.OpenAsync("/practice/thresholds")),
         new("measurement-error", Vet, visit => visit.OpenAsync("/practice/measurement-error")),
         new("about-the-verdict", Vet, visit => visit.OpenAsync("/about-the-verdict")),
+        new("about-use", Vet, visit => visit.OpenAsync("/about/use")),
         new("yard", "Trainer", visit => visit.OpenStaticAsync("/yard")),
         new("yard-log", "Trainer", visit => DemoPages.OpenFromYardAsync(visit, "/log")),
         new("yard-away", "Trainer", visit => DemoPages.OpenFromYardAsync(visit, "/away")),

@@ -9,19 +9,13 @@ namespace RehabTrack.Records.Tests.History;
 /// <summary>What tests do with a trail.</summary>
 internal static class Trails
 {
-    private static readonly Dictionary<Guid, TrailAnchor> FromTheFirst = [];
-
     /// <summary>What comes of checking the trail of the house's practice.</summary>
     public static async Task<TrailCheck> VerifyAsync(this RecordsHouse house, TrailAnchor? noted = null, TrailAnchor? from = null)
     {
-        Guid practice = house.Vet.PracticeId;
-        IReadOnlyList<TrailCheck> checks = await house
-            .Get<VerifyTrail>()
-            .RunAsync(
-                new[] { noted }.OfType<TrailAnchor>().ToLookup(_ => practice),
-                from is null ? FromTheFirst : new Dictionary<Guid, TrailAnchor> { [practice] = from }
-            );
-        return checks.Single(check => check.PracticeId == practice);
+        IReadOnlyList<TrailCheck> checks = await house.Get<VerifyTrail>().RunAsync(Notes(noted), Notes(from));
+        return checks.Single(check => check.PracticeId == house.Vet.PracticeId);
+
+        TrailNote[] Notes(TrailAnchor? anchor) => anchor is null ? [] : [new TrailNote(house.Vet.PracticeId, anchor)];
     }
 
     public static Task<ChangeRecord[]> LinesAsync(this RecordsHouse house, Guid? practice = null) =>

@@ -122,6 +122,7 @@ public sealed class CasePartsTests : IAsyncDisposable
         Assert.Equal(course.Examinations.Count, banner.FindAll(".ground tbody tr").Count);
         Assert.Equal(GroundWords.DecidingOf(trend.Measure, new TrendSettings()).Count, banner.FindAll(".ground .thresholds dt").Count);
         Assert.NotEmpty(banner.FindAll("a[href='/about-the-verdict#where-it-fails']"));
+        Assert.NotEmpty(banner.FindAll("a[href='/about/use']"));
     }
 
     [Fact]
