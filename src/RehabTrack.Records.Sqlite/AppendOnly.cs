@@ -41,6 +41,9 @@ internal static class AppendOnly
         "Hash",
     ];
 
+    /// <summary>Every table whose rows are never deleted.</summary>
+    public static IEnumerable<string> AllTables => [.. Tables, "Decision", "Change"];
+
     /// <summary>What makes them, older ones taken away first; all of it belongs into one transaction.</summary>
     public static IEnumerable<string> Statements =>
         [

@@ -27,30 +27,38 @@ public sealed class DataFolder
     internal string Lock => System.IO.Path.Combine(Path, "starting.lock");
 
     /// <summary>How it is opened: foreign keys on, waiting for a writer up to half a minute.</summary>
-    internal string ConnectionString =>
-        new SqliteConnectionStringBuilder
-        {
-            DataSource = Database,
-            ForeignKeys = true,
-            DefaultTimeout = BusySeconds,
-            Pooling = true,
-        }.ToString();
+    internal string ConnectionString => Connection(pooling: true);
 
-    /// <summary>Makes the folder, readable for its owner only where the system knows owners.</summary>
-    internal void Create()
+    /// <summary>The same for a database that is gone soon: its file is free again when it is closed.</summary>
+    internal string ConnectionStringUnpooled => Connection(pooling: false);
+
+    /// <summary>Makes the folder.</summary>
+    internal void Create() => CreateOwned(Path);
+
+    /// <summary>Makes a folder that is not there, readable for its owner only where the system knows owners.</summary>
+    internal static void CreateOwned(string folder)
     {
-        if (Directory.Exists(Path))
+        if (Directory.Exists(folder))
         {
             return;
         }
 
         if (OperatingSystem.IsWindows())
         {
-            Directory.CreateDirectory(Path);
+            Directory.CreateDirectory(folder);
         }
         else
         {
-            Directory.CreateDirectory(Path, OwnerOnly);
+            Directory.CreateDirectory(folder, OwnerOnly);
         }
     }
+
+    private string Connection(bool pooling) =>
+        new SqliteConnectionStringBuilder
+        {
+            DataSource = Database,
+            ForeignKeys = true,
+            DefaultTimeout = BusySeconds,
+            Pooling = pooling,
+        }.ToString();
 }

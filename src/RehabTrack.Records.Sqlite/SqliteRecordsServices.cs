@@ -1,7 +1,13 @@
+using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Diagnostics;
+using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.DependencyInjection.Extensions;
+using RehabTrack.Records.Backups;
 using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Room;
+using RehabTrack.Records.Sqlite.Backups;
 
 namespace RehabTrack.Records.Sqlite;
 
@@ -24,12 +30,35 @@ public static class SqliteRecordsServices
             folder,
             provider.GetService<TimeProvider>() ?? TimeProvider.System
         ));
+        services.AddSingleton<IStoreTrouble, SqliteTrouble>();
+        services.TryAddSingleton(new BackupSettings());
+        services.AddSingleton<IBackupKeeper>(provider => new BackupKeeper(
+            folder,
+            provider.GetRequiredService<BackupSettings>(),
+            provider.GetRequiredService<IDbContextFactory<RecordsContext>>(),
+            provider.GetService<TimeProvider>() ?? TimeProvider.System
+        ));
         return services;
     }
 
     internal static void Configure(DbContextOptionsBuilder options, string connectionString)
     {
-        options.UseSqlite(connectionString, sqlite => sqlite.MigrationsAssembly(typeof(SqliteRecordsServices).Assembly.GetName().Name));
+        options.UseSqlite(connectionString, ChooseMigrations);
+        Configure(options);
+    }
+
+    /// <summary>The same on a connection that is open already.</summary>
+    internal static void Configure(DbContextOptionsBuilder options, DbConnection connection)
+    {
+        options.UseSqlite(connection, ChooseMigrations);
+        Configure(options);
+    }
+
+    private static void ChooseMigrations(SqliteDbContextOptionsBuilder sqlite) =>
+        sqlite.MigrationsAssembly(typeof(SqliteRecordsServices).Assembly.GetName().Name);
+
+    private static void Configure(DbContextOptionsBuilder options)
+    {
         options.AddInterceptors(Durability);
         // A migration that rebuilds a table stands alone, so that one that was stopped is done again at the next start.
         options.ConfigureWarnings(warnings => warnings.Ignore(RelationalEventId.NonTransactionalMigrationOperationWarning));

@@ -41,11 +41,15 @@ public sealed class SqliteStart
             await OldLines.ChainAsync(records, cancellation);
             await KeepHistoryAsync(records, cancellation);
         }
-        catch (SqliteException broken) when (IsNotOurs(broken))
+        catch (SqliteException broken) when (SqliteTrouble.IsDamage(broken))
         {
             throw NotOurs(broken);
         }
     }
+
+    /// <summary>The latest migration that this version does not know: a newer one wrote it; null when it knows them all.</summary>
+    internal static string? Unknown(RecordsContext records, IEnumerable<string> applied) =>
+        applied.Except(records.Database.GetMigrations(), StringComparer.Ordinal).LastOrDefault();
 
     /// <summary>Sees whether the database can be read as it is, and changes nothing: what a command needs that only looks.</summary>
     /// <exception cref="StartException">It cannot be read as it is.</exception>
@@ -73,14 +77,11 @@ public sealed class SqliteStart
                 );
             }
         }
-        catch (SqliteException broken) when (IsNotOurs(broken))
+        catch (SqliteException broken) when (SqliteTrouble.IsDamage(broken))
         {
             throw NotOurs(broken);
         }
     }
-
-    private static bool IsNotOurs(SqliteException broken) =>
-        broken.SqliteErrorCode is SQLitePCL.raw.SQLITE_NOTADB or SQLitePCL.raw.SQLITE_CORRUPT;
 
     private StartException NotOurs(SqliteException broken) =>
         new(
@@ -103,17 +104,12 @@ public sealed class SqliteStart
 
     private async Task RefuseNewerAsync(RecordsContext records, CancellationToken cancellation)
     {
-        HashSet<string> known = [.. records.Database.GetMigrations()];
-        string[] unknown =
-        [
-            .. (await records.Database.GetAppliedMigrationsAsync(cancellation)).Where(migration => !known.Contains(migration)),
-        ];
-        if (unknown.Length > 0)
+        if (Unknown(records, await records.Database.GetAppliedMigrationsAsync(cancellation)) is { } unknown)
         {
             throw new StartException(
                 StartTrouble.NewerDatabase,
                 folder.Database,
-                $"{folder.Database} was written by a newer version of this program ({unknown[^1]}). "
+                $"{folder.Database} was written by a newer version of this program ({unknown}). "
                     + "Start that version, or name another data folder. Nothing was changed."
             );
         }

@@ -3,7 +3,16 @@ using RehabTrack.Web.Hosting;
 
 return args switch
 {
-    ["analyse", .. var words] => AnalyseCommand.Run(words),
-    ["verify-audit", .. var words] => await VerifyAuditCommand.RunAsync(words),
+    ["analyse", .. var words] => await KeyboardInterrupt.RunAsync(token =>
+        Task.FromResult(AnalyseCommand.Run(words, Console.Error, token))
+    ),
+    ["backup", .. var words] => await KeyboardInterrupt.RunAsync(token =>
+        BackupCommand.RunAsync(words, Console.Error, TimeProvider.System, token)
+    ),
+    ["restore", .. var words] => await KeyboardInterrupt.RunAsync(token => RestoreCommand.RunAsync(words, Console.Error, token)),
+    ["verify", .. var words] => await KeyboardInterrupt.RunAsync(token => VerifyCommand.RunAsync(words, Console.Error, token)),
+    ["verify-audit", .. var words] => await KeyboardInterrupt.RunAsync(token =>
+        VerifyAuditCommand.RunAsync(words, Console.Out, Console.Error, token)
+    ),
     _ => await StartUp.RunAsync(args),
 };

@@ -51,6 +51,9 @@ public enum Right
     /// <summary>Import files.</summary>
     Import,
 
+    /// <summary>See the backups, and make one.</summary>
+    KeepBackups,
+
     /// <summary>Read who changed what.</summary>
     SeeHistory,
 

@@ -19,6 +19,7 @@ public static class RightsTable
                     or Right.DecideExercise
                     or Right.CloseCases
                     or Right.ChangeCover
+                    or Right.KeepBackups
                 ? Reach.None
                 : Reach.Practice,
             Role.Trainer => Outside(right) || right is Right.SeePermits or Right.ReportConcerns or Right.LogExercise

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Keeping;
 
 namespace RehabTrack.Records.Room;
@@ -8,9 +9,12 @@ public sealed class RecordsAccess
 {
     private readonly IDbContextFactory<RecordsContext> factory;
 
-    internal RecordsAccess(IDbContextFactory<RecordsContext> factory, TimeProvider time)
+    private readonly IStoreTrouble? trouble;
+
+    internal RecordsAccess(IDbContextFactory<RecordsContext> factory, TimeProvider time, IStoreTrouble? trouble = null)
     {
         this.factory = factory;
+        this.trouble = trouble;
         Time = time;
     }
 
@@ -26,6 +30,9 @@ public sealed class RecordsAccess
         return records.Enter(practiceId, writer);
     }
 
+    /// <summary>What a person can mend when the database cannot write; null for a bug.</summary>
+    internal Problem? TroubleOf(Exception broken) => trouble?.Of(broken);
+
     /// <summary>The same database at another time: how the demo lives through its past.</summary>
-    internal RecordsAccess At(TimeProvider time) => new(factory, time);
+    internal RecordsAccess At(TimeProvider time) => new(factory, time, trouble);
 }

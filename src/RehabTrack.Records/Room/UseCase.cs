@@ -28,17 +28,24 @@ public abstract class UseCase<TInput, TResult>
     public async Task<Outcome<TResult>> ExecuteAsync(Actor actor, TInput input, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(actor);
-        DateTime now = access.Now;
-        await using RecordsContext records = await access.OpenAsync(actor.PracticeId, WriterOf(actor, input, now), cancellation);
-        Access? granted = await RightsGate.AskAsync(records, actor, Right);
-        if (granted is null)
+        try
         {
-            await RefusedRight.NoteAsync(records, actor, GetType().Name, input, now);
-            return RecordProblems.NotAllowed;
-        }
+            DateTime now = access.Now;
+            await using RecordsContext records = await access.OpenAsync(actor.PracticeId, WriterOf(actor, input, now), cancellation);
+            Access? granted = await RightsGate.AskAsync(records, actor, Right);
+            if (granted is null)
+            {
+                await RefusedRight.NoteAsync(records, actor, GetType().Name, input, now);
+                return RecordProblems.NotAllowed;
+            }
 
-        ArgumentNullException.ThrowIfNull(input);
-        return await RunAsync(new RecordsSession(records, granted, now), input, cancellation);
+            ArgumentNullException.ThrowIfNull(input);
+            return await RunAsync(new RecordsSession(records, granted, now), input, cancellation);
+        }
+        catch (Exception broken) when (access.TroubleOf(broken) is { } trouble)
+        {
+            return trouble;
+        }
     }
 
     private protected abstract Task<Outcome<TResult>> RunAsync(RecordsSession session, TInput input, CancellationToken cancellation);

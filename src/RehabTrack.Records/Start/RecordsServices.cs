@@ -18,7 +18,8 @@ public static class RecordsServices
         services.TryAddSingleton(TimeProvider.System);
         services.AddSingleton(provider => new RecordsAccess(
             provider.GetRequiredService<IDbContextFactory<RecordsContext>>(),
-            provider.GetRequiredService<TimeProvider>()
+            provider.GetRequiredService<TimeProvider>(),
+            provider.GetService<IStoreTrouble>()
         ));
         foreach (Type useCase in UseCases())
         {

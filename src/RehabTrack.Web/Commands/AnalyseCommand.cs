@@ -12,36 +12,6 @@ namespace RehabTrack.Web.Commands;
 /// </summary>
 public static class AnalyseCommand
 {
-    /// <summary>Exit code when the output was written.</summary>
-    public const int Done = 0;
-
-    /// <summary>Exit code when the input, the settings or the command line cannot be used as such.</summary>
-    public const int Refused = 2;
-
-    /// <summary>Exit code when it was interrupted.</summary>
-    public const int Interrupted = 130;
-
-    /// <summary>Runs the command; an interrupt from the keyboard cleans up and ends it.</summary>
-    /// <param name="words">What follows <c>analyse</c>.</param>
-    public static int Run(IReadOnlyList<string> words)
-    {
-        using CancellationTokenSource interrupt = new();
-        ConsoleCancelEventHandler handler = (_, pressed) =>
-        {
-            pressed.Cancel = true;
-            interrupt.Cancel();
-        };
-        Console.CancelKeyPress += handler;
-        try
-        {
-            return Run(words, Console.Error, interrupt.Token);
-        }
-        finally
-        {
-            Console.CancelKeyPress -= handler;
-        }
-    }
-
     /// <summary>Runs the command.</summary>
     /// <param name="words">What follows <c>analyse</c>.</param>
     /// <param name="messages">Takes what a person is told.</param>
@@ -52,7 +22,7 @@ public static class AnalyseCommand
         if (AnalyseArguments.Parse(words, out string refusal) is not { } arguments)
         {
             messages.WriteLine(refusal);
-            return Refused;
+            return ExitCodes.Refused;
         }
 
         try
@@ -62,12 +32,12 @@ public static class AnalyseCommand
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {
             messages.WriteLine(Text(AnalyseTexts.FileTrouble, exception.Message));
-            return Refused;
+            return ExitCodes.Refused;
         }
         catch (OperationCanceledException)
         {
             messages.WriteLine(AnalyseTexts.Interrupted);
-            return Interrupted;
+            return ExitCodes.Interrupted;
         }
     }
 
@@ -82,12 +52,12 @@ public static class AnalyseCommand
         if (output == Resolved(arguments.Input) || (arguments.Settings is { } read && output == Resolved(read)))
         {
             messages.WriteLine(AnalyseTexts.SameFile);
-            return Refused;
+            return ExitCodes.Refused;
         }
 
         if (ReadSettings(arguments.Settings, messages) is not { } settings)
         {
-            return Refused;
+            return ExitCodes.Refused;
         }
 
         string spill = Directory.CreateTempSubdirectory("rehabtrack-").FullName;
@@ -119,7 +89,7 @@ public static class AnalyseCommand
 
             File.Move(unfinished, output, overwrite: true);
             Report(messages, outcome, arguments.Output);
-            return Done;
+            return ExitCodes.Done;
         }
         finally
         {
@@ -157,7 +127,7 @@ public static class AnalyseCommand
             messages.WriteLine(ProblemSentences.Of(problem));
         }
 
-        return Refused;
+        return ExitCodes.Refused;
     }
 
     private static void Report(TextWriter messages, BatchOutcome outcome, string output)

@@ -24,27 +24,6 @@ public static class VerifyAuditCommand
     /// <summary>Exit code when it was interrupted.</summary>
     public const int Interrupted = 130;
 
-    /// <summary>Runs the command; an interrupt from the keyboard ends it.</summary>
-    /// <param name="words">What follows <c>verify-audit</c>.</param>
-    public static async Task<int> RunAsync(IReadOnlyList<string> words)
-    {
-        using CancellationTokenSource interrupt = new();
-        ConsoleCancelEventHandler handler = (_, pressed) =>
-        {
-            pressed.Cancel = true;
-            interrupt.Cancel();
-        };
-        Console.CancelKeyPress += handler;
-        try
-        {
-            return await RunAsync(words, Console.Out, Console.Error, interrupt.Token);
-        }
-        finally
-        {
-            Console.CancelKeyPress -= handler;
-        }
-    }
-
     /// <summary>Runs the command.</summary>
     /// <param name="words">What follows <c>verify-audit</c>.</param>
     /// <param name="notes">Takes the notes of the last lines, one a line.</param>

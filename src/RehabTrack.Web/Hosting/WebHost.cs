@@ -35,6 +35,7 @@ public static class WebHost
         // "dotnet run" serves the files of the source folder whatever the environment is called.
         builder.WebHost.UseStaticWebAssets();
         builder.Services.AddSingleton(MailSettings.Read(builder.Configuration));
+        builder.Services.AddSingleton(BackupConfiguration.Read(builder.Configuration));
         Configure(builder.Services, new AppMode(options.IsDemo, options.DataFolder));
         Logging(builder.Logging);
         WebApplication app = builder.Build();
@@ -71,6 +72,7 @@ public static class WebHost
         services.AddSingleton<ConcernBell>();
         services.AddHostedService<ConcernMailJob>();
         services.AddHostedService<SummaryRenewalJob>();
+        services.AddHostedService<BackupJob>();
     }
 
     private static void ConfigureCookie(CookieAuthenticationOptions cookie, AppMode mode)

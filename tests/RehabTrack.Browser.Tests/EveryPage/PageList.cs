@@ -42,6 +42,7 @@ public static class PageList
         new("rules", Vet, visit => visit.OpenAsync("/practice/rules")),
         new("thresholds", Vet, visit => visit.OpenAsync("/practice/thresholds")),
         new("measurement-error", Vet, visit => visit.OpenAsync("/practice/measurement-error")),
+        new("backups", Vet, visit => visit.OpenAsync("/practice/backups")),
         new("about-the-verdict", Vet, visit => visit.OpenAsync("/about-the-verdict")),
         new("about-use", Vet, visit => visit.OpenAsync("/about/use")),
         new("yard", "Trainer", visit => visit.OpenStaticAsync("/yard")),

@@ -32,6 +32,9 @@ public sealed class KeptDatabaseTests
 
     private static string Folder => Path.Combine(Path.GetDirectoryName(Files.Seed)!, "tests", "RehabTrack.Records.Tests", "Databases");
 
+    /// <summary>The file of a kept database; it is copied, never opened.</summary>
+    internal static string FileOf(string name) => Path.Combine(Folder, $"{name}.db");
+
     [Theory]
     [MemberData(nameof(Names))]
     public async Task A_kept_database_is_migrated_and_read_by_this_version(string name)
@@ -40,7 +43,7 @@ public sealed class KeptDatabaseTests
         string folder = Directory.CreateTempSubdirectory("rehabtrack-records-").FullName;
         try
         {
-            File.Copy(Path.Combine(Folder, $"{name}.db"), Path.Combine(folder, "rehabtrack.db"));
+            File.Copy(FileOf(name), Path.Combine(folder, "rehabtrack.db"));
             await using RecordsHouse house = await RecordsHouse.BuildAsync(folder);
             await house.Get<RenewSummaries>().RunAsync();
 
@@ -82,7 +85,7 @@ public sealed class KeptDatabaseTests
         string folder = Directory.CreateTempSubdirectory("rehabtrack-records-").FullName;
         try
         {
-            File.Copy(Path.Combine(Folder, "issue-c.db"), Path.Combine(folder, "rehabtrack.db"));
+            File.Copy(FileOf("issue-c"), Path.Combine(folder, "rehabtrack.db"));
             await using RecordsHouse house = await RecordsHouse.BuildAsync(folder);
             HorseRow row = Assert.Single((await house.Get<FindHorses>().ExecuteAsync(house.Vet, new FindHorsesInput())).Value.Rows);
             ExerciseHouse at = ExerciseHouse.In(house, row.Id, Assert.Single(row.OpenCases).Id);
@@ -120,7 +123,7 @@ public sealed class KeptDatabaseTests
             return;
         }
 
-        string file = Path.Combine(Folder, $"{name}.db");
+        string file = FileOf(name);
         await using RecordsHouse house = await RecordsHouse.BuildAsync();
         await FillAsync(house);
         File.Delete(file);

@@ -1,5 +1,6 @@
 using System.Reflection;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Backups;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Covers;
 using RehabTrack.Records.Examinations;
@@ -53,6 +54,8 @@ public sealed class GateConventionTests(GateConventionTests.Doors doors) : IClas
         typeof(WithdrawCover),
         typeof(RenewFeed),
         typeof(RevokeFeed),
+        typeof(ListBackups),
+        typeof(MakeBackup),
     ];
 
     public static TheoryData<string> UseCases => [.. RecordsServices.UseCases().Select(type => type.FullName!)];

@@ -36,7 +36,7 @@ public sealed partial class BadInputTests(EmptyPractice practice) : IClassFixtur
 
         int code = AnalyseCommand.Run([input, "--out", output], messages, CancellationToken.None);
 
-        Assert.Equal(AnalyseCommand.Done, code);
+        Assert.Equal(ExitCodes.Done, code);
         string text = File.ReadAllText(output);
         Assert.DoesNotContain(NoNumbers, number => text.Contains(number, StringComparison.Ordinal));
         using JsonDocument document = JsonDocument.Parse(text);

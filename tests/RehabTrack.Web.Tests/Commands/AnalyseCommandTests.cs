@@ -25,7 +25,7 @@ public sealed class AnalyseCommandTests : IDisposable
         int code = Run(File("in.csv", Sheet), "--out", Path("out.json"));
 
         using JsonDocument document = JsonDocument.Parse(System.IO.File.ReadAllBytes(Path("out.json")));
-        Assert.Equal(AnalyseCommand.Done, code);
+        Assert.Equal(ExitCodes.Done, code);
         Assert.Equal("2026-01-10", document.RootElement.GetProperty("asOf").GetString());
         Assert.Equal(
             "The lesion area (9 cm²) is larger than the ligament area (1.5 cm²). Check both; a decimal mark may have slipped.",
@@ -45,10 +45,10 @@ public sealed class AnalyseCommandTests : IDisposable
         string settings = File("s.json", """{ "trend": { "targetFraction": 0.25 } }""");
         System.IO.File.CreateSymbolicLink(Path("link.csv"), input);
 
-        Assert.Equal(AnalyseCommand.Refused, Run(Path("link.csv"), "--out", input));
-        Assert.Equal(AnalyseCommand.Refused, Run(input, "--out", Path("link.csv")));
-        Assert.Equal(AnalyseCommand.Refused, Run(input, "--out", settings, "--settings", settings));
-        Assert.Equal(AnalyseCommand.Refused, Run(input, "--out", ""));
+        Assert.Equal(ExitCodes.Refused, Run(Path("link.csv"), "--out", input));
+        Assert.Equal(ExitCodes.Refused, Run(input, "--out", Path("link.csv")));
+        Assert.Equal(ExitCodes.Refused, Run(input, "--out", settings, "--settings", settings));
+        Assert.Equal(ExitCodes.Refused, Run(input, "--out", ""));
         Assert.Equal(Sheet, System.IO.File.ReadAllText(input));
         Assert.Contains("targetFraction", System.IO.File.ReadAllText(settings), StringComparison.Ordinal);
     }
@@ -67,7 +67,7 @@ public sealed class AnalyseCommandTests : IDisposable
         );
 
         using JsonDocument document = JsonDocument.Parse(System.IO.File.ReadAllBytes(Path("out.json")));
-        Assert.Equal(AnalyseCommand.Done, code);
+        Assert.Equal(ExitCodes.Done, code);
         Assert.Equal("2026-02-01", document.RootElement.GetProperty("asOf").GetString());
         Assert.Equal(0.25, document.RootElement.GetProperty("settings").GetProperty("trend").GetProperty("targetFraction").GetDouble());
         Assert.Equal(1, document.RootElement.GetProperty("counts").GetProperty("rowsAfterAsOf").GetInt32());
@@ -81,7 +81,7 @@ public sealed class AnalyseCommandTests : IDisposable
     {
         int code = Run(File("in.csv", text), "--out", Path("out.json"));
 
-        Assert.Equal(AnalyseCommand.Refused, code);
+        Assert.Equal(ExitCodes.Refused, code);
         Assert.EndsWith(".", _messages.ToString().Trim(), StringComparison.Ordinal);
         Assert.Single(Directory.EnumerateFiles(_folder));
     }
@@ -91,7 +91,7 @@ public sealed class AnalyseCommandTests : IDisposable
     {
         int code = Run(File("in.csv", Sheet), "--out", Path("out.json"), "--settings", File("s.json", """{ "trend": { "window": 3 } }"""));
 
-        Assert.Equal(AnalyseCommand.Refused, code);
+        Assert.Equal(ExitCodes.Refused, code);
         Assert.Contains("trend.window", _messages.ToString(), StringComparison.Ordinal);
         Assert.Contains("trend.windowExaminations", _messages.ToString(), StringComparison.Ordinal);
         Assert.False(System.IO.File.Exists(Path("out.json")));
@@ -120,7 +120,7 @@ public sealed class AnalyseCommandTests : IDisposable
             ),
         ]);
 
-        Assert.Equal(AnalyseCommand.Refused, code);
+        Assert.Equal(ExitCodes.Refused, code);
         Assert.NotEqual("", _messages.ToString().Trim());
         Assert.Equal(Sheet, System.IO.File.ReadAllText(Path("in.csv")));
         Assert.Single(Directory.EnumerateFiles(_folder));
@@ -134,7 +134,7 @@ public sealed class AnalyseCommandTests : IDisposable
 
         int code = AnalyseCommand.Run([File("in.csv", Sheet), "--out", Path("out.json")], _messages, interrupt.Token);
 
-        Assert.Equal(AnalyseCommand.Interrupted, code);
+        Assert.Equal(ExitCodes.Interrupted, code);
         Assert.Single(Directory.EnumerateFiles(_folder));
     }
 

@@ -1,0 +1,7 @@
+namespace RehabTrack.Records.Keeping;
+
+/// <summary>A table that was read from end to end.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Rows">Rows that were read.</param>
+/// <param name="Unreadable">Rows that hold what the program cannot read, and why.</param>
+internal sealed record KeptTable(string Name, long Rows, IReadOnlyList<(string Id, string Why)> Unreadable);

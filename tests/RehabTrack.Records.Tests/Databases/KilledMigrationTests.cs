@@ -1,0 +1,133 @@
+using System.Data.Common;
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Diagnostics;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Sqlite;
+using RehabTrack.Records.Sqlite.Backups;
+
+namespace RehabTrack.Records.Tests.Databases;
+
+/// <summary>A start that is killed while it migrates leaves what the next one completes.</summary>
+public sealed class KilledMigrationTests : IDisposable
+{
+    /// <summary>Of so many statements one is the last before the kill; every image is looked at when it is 1.</summary>
+    private const int Stride = 9;
+
+    private readonly string _parent = Directory.CreateTempSubdirectory("rehabtrack-migrations-").FullName;
+
+    public void Dispose()
+    {
+        SqliteConnection.ClearAllPools();
+        Directory.Delete(_parent, recursive: true);
+    }
+
+    [Theory]
+    [MemberData(nameof(KeptDatabaseTests.Names), MemberType = typeof(KeptDatabaseTests))]
+    public async Task The_files_as_they_lay_at_a_kill_are_migrated_by_the_next_start_and_lose_no_row(string name)
+    {
+        string folder = Laid(name);
+        CheckReport before = await RecordsCheck.FolderAsync(folder, null, default);
+        Images images = new(folder, Path.Combine(_parent, "images"));
+        await StartAsync(folder, images);
+        Assert.NotEmpty(images.Folders);
+
+        foreach (string image in images.Folders)
+        {
+            await StartAsync(image);
+            CheckReport after = await RecordsCheck.FolderAsync(image, null, default);
+            Assert.Empty(after.Problems);
+            Assert.False(after.WasOlder);
+            Assert.All(
+                before.Tables.Where(table => table.Key != "__EFMigrationsHistory"),
+                table => Assert.True(after.Tables[table.Key] >= table.Value, table.Key)
+            );
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(KeptDatabaseTests.Names), MemberType = typeof(KeptDatabaseTests))]
+    public async Task A_second_start_changes_nothing(string name)
+    {
+        string folder = Laid(name);
+        await StartAsync(folder);
+        CheckReport once = await RecordsCheck.FolderAsync(folder, null, default);
+        await StartAsync(folder);
+        CheckReport twice = await RecordsCheck.FolderAsync(folder, null, default);
+
+        Assert.Empty(twice.Problems);
+        Assert.Equal(once.Migration, twice.Migration);
+        Assert.Equal(once.Tables, twice.Tables);
+    }
+
+    [Theory]
+    [MemberData(nameof(KeptDatabaseTests.Names), MemberType = typeof(KeptDatabaseTests))]
+    public async Task Verify_reads_an_older_database_in_a_migrated_copy_and_leaves_it_as_it_is(string name)
+    {
+        string folder = Laid(name);
+        byte[] content = await File.ReadAllBytesAsync(Path.Combine(folder, DataFolder.DatabaseName));
+
+        CheckReport report = await RecordsCheck.FolderAsync(folder, null, default);
+
+        Assert.Empty(report.Problems);
+        Assert.True(report.RowsRead > 10);
+        Assert.Equal(content, await File.ReadAllBytesAsync(Path.Combine(folder, DataFolder.DatabaseName)));
+    }
+
+    private string Laid(string name)
+    {
+        string folder = Path.Combine(_parent, name);
+        Directory.CreateDirectory(folder);
+        File.Copy(KeptDatabaseTests.FileOf(name), Path.Combine(folder, DataFolder.DatabaseName));
+        return folder;
+    }
+
+    private static async Task StartAsync(string folder, IInterceptor? watcher = null)
+    {
+        DataFolder data = new(folder);
+        DbContextOptionsBuilder<RecordsContext> options = new();
+        SqliteRecordsServices.Configure(options, data.ConnectionStringUnpooled);
+        if (watcher is not null)
+        {
+            options.AddInterceptors(watcher);
+        }
+
+        PooledDbContextFactory<RecordsContext> factory = new(options.Options);
+        await new SqliteStart(factory, data, TimeProvider.System).RunAsync(new CancellationTokenSource(TimeSpan.FromMinutes(2)).Token);
+    }
+
+    /// <summary>Copies the files of the database before a statement runs: what a kill at that moment would leave on the disk.</summary>
+    private sealed class Images(string folder, string into) : DbCommandInterceptor
+    {
+        private int seen;
+
+        public List<string> Folders { get; } = [];
+
+        public override ValueTask<InterceptionResult<int>> NonQueryExecutingAsync(
+            DbCommand command,
+            CommandEventData eventData,
+            InterceptionResult<int> result,
+            CancellationToken cancellationToken = default
+        )
+        {
+            if (seen++ % Stride == 0)
+            {
+                string image = Path.Combine(into, seen.ToString(System.Globalization.CultureInfo.InvariantCulture));
+                Directory.CreateDirectory(image);
+                foreach (string file in Directory.EnumerateFiles(folder, $"{DataFolder.DatabaseName}*"))
+                {
+                    // The memory that running programs share is not on the disk.
+                    if (!file.EndsWith("-shm", StringComparison.Ordinal))
+                    {
+                        File.Copy(file, Path.Combine(image, Path.GetFileName(file)));
+                    }
+                }
+
+                Folders.Add(image);
+            }
+
+            return ValueTask.FromResult(result);
+        }
+    }
+}
