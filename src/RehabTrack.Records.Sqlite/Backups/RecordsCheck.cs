@@ -76,7 +76,12 @@ public static class RecordsCheck
             .Select(row => BackupProblems.HistoryShrank(row.Table, row.Kept, row.Present));
     }
 
-    private static async Task<CheckReport> DatabaseAsync(string place, string file, IReadOnlyDictionary<Guid, TrailAnchor> noted, CancellationToken cancellation)
+    private static async Task<CheckReport> DatabaseAsync(
+        string place,
+        string file,
+        IReadOnlyDictionary<Guid, TrailAnchor> noted,
+        CancellationToken cancellation
+    )
     {
         CheckReport report = new() { Place = place, Problems = [] };
         try
@@ -104,7 +109,9 @@ public static class RecordsCheck
                 report = report with { WasOlder = records.Database.GetMigrations().Except(applied, StringComparer.Ordinal).Any() };
             }
 
-            return report.WasOlder ? await MigratedAsync(report, database, cancellation) : await RowsAsync(report, database, noted, cancellation);
+            return report.WasOlder
+                ? await MigratedAsync(report, database, cancellation)
+                : await RowsAsync(report, database, noted, cancellation);
         }
         catch (SqliteException broken)
         {
@@ -156,7 +163,9 @@ public static class RecordsCheck
         }
 
         List<TrailCheck> trails = wrong.Count == 0 ? await TrailsAsync(records, noted, cancellation) : [];
-        wrong.AddRange(trails.Where(trail => trail.FirstBreak is not null).Select(trail => BackupProblems.TrailBroken(trail, trail.FirstBreak!)));
+        wrong.AddRange(
+            trails.Where(trail => trail.FirstBreak is not null).Select(trail => BackupProblems.TrailBroken(trail, trail.FirstBreak!))
+        );
         return report with
         {
             Tables = report.WasOlder ? report.Tables : counts,

@@ -1,0 +1,82 @@
+using System.Diagnostics;
+using System.Globalization;
+
+namespace RehabTrack.Drills.Disk;
+
+/// <summary>A disk of a few megabytes that can be filled: a file system in memory.</summary>
+internal sealed class SmallDisk : IDisposable
+{
+    private const int Megabytes = 8;
+    private const int Block = 4096;
+    private readonly DrillFolder folder;
+
+    private SmallDisk(DrillFolder folder)
+    {
+        this.folder = folder;
+    }
+
+    public string Path => folder.Path;
+
+    private string Ballast => folder.Sub("ballast");
+
+    /// <summary>Mounts one; null where this may not be done.</summary>
+    public static SmallDisk? Mount()
+    {
+        DrillFolder place = new();
+        string size = string.Create(CultureInfo.InvariantCulture, $"size={Megabytes}m");
+        if (OperatingSystem.IsLinux() && Run("mount", ["-t", "tmpfs", "-o", size, "tmpfs", place.Path]))
+        {
+            return new SmallDisk(place);
+        }
+
+        place.Dispose();
+        return null;
+    }
+
+    /// <summary>Fills it.</summary>
+    /// <param name="spared">Blocks that are left.</param>
+    public void Fill(int spared)
+    {
+        using FileStream file = new(Ballast, FileMode.Append);
+        byte[] block = new byte[Block];
+        try
+        {
+            while (true)
+            {
+                file.Write(block);
+                file.Flush();
+            }
+        }
+        catch (IOException)
+        {
+            // Full, as wished.
+        }
+
+        file.SetLength(Math.Max(0, file.Length - ((long)spared * Block)));
+    }
+
+    public void Free() => File.Delete(Ballast);
+
+    public void Dispose()
+    {
+        Run("umount", [Path]);
+        folder.Dispose();
+    }
+
+    private static bool Run(string program, string[] arguments)
+    {
+        try
+        {
+            using Process process = Process.Start(
+                new ProcessStartInfo(program, arguments) { RedirectStandardError = true, UseShellExecute = false }
+            )!;
+            process.StandardError.ReadToEnd();
+            process.WaitForExit();
+            return process.ExitCode == 0;
+        }
+        catch (System.ComponentModel.Win32Exception)
+        {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,42 @@
+using Microsoft.Data.Sqlite;
+using Microsoft.Extensions.DependencyInjection;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Sqlite;
+using RehabTrack.Records.Start;
+
+namespace RehabTrack.Drills;
+
+/// <summary>The use cases on a data folder, started as the program starts them.</summary>
+internal sealed class DrillHouse : IAsyncDisposable
+{
+    private readonly ServiceProvider services;
+
+    private DrillHouse(ServiceProvider services)
+    {
+        this.services = services;
+    }
+
+    public Actor Vet { get; private set; } = null!;
+
+    public static async Task<DrillHouse> OpenAsync(string folder)
+    {
+        ServiceCollection registered = new();
+        registered.AddRecords();
+        registered.AddSqliteRecords(folder);
+        DrillHouse house = new(registered.BuildServiceProvider());
+        await house.Get<SqliteStart>().RunAsync();
+        house.Vet = await house
+            .Get<EnsureLocalPractice>()
+            .RunAsync(new LocalPractice("Drill practice", "Drill vet", "Europe/Vienna", "en"));
+        return house;
+    }
+
+    public T Get<T>()
+        where T : notnull => services.GetRequiredService<T>();
+
+    public async ValueTask DisposeAsync()
+    {
+        await services.DisposeAsync();
+        SqliteConnection.ClearAllPools();
+    }
+}
