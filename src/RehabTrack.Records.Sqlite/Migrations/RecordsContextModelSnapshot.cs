@@ -1556,6 +1556,78 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.ToTable("RepeatTracing", (string)null);
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.ShareLinkRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ExpiresAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("HorseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("HorseLinkId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("LastSeenAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("MadeById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("OpenNotedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("RefusalNotedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Relation")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("RevokedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("RevokedById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SecretHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("HorseId");
+
+                    b.HasIndex("HorseLinkId");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("SecretHash")
+                        .IsUnique();
+
+                    b.ToTable("ShareLink", (string)null);
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.SignedFiguresRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1865,6 +1937,25 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.HasOne("RehabTrack.Records.Keeping.CaseRecord", null)
                         .WithMany()
                         .HasForeignKey("CaseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.ShareLinkRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.HorseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("HorseId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("RehabTrack.Records.Keeping.HorseLinkRecord", null)
+                        .WithMany()
+                        .HasForeignKey("HorseLinkId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("RehabTrack.Records.Keeping.PersonRecord", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

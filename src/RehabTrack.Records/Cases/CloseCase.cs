@@ -4,13 +4,14 @@ using RehabTrack.Records.Bookings;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
+using RehabTrack.Records.Shares;
 
 namespace RehabTrack.Records.Cases;
 
 /// <summary>
 /// Closes a case that is resolved, or all open cases of a horse that left, signed by a vet with the outcome. What was booked for a closed
-/// case is cancelled, so that calendars learn of it, and nothing reminds of it any more. The plan and the horse's other cases stay; after
-/// the last case no work is signed.
+/// case is cancelled, so that calendars learn of it, and nothing reminds of it any more; the share links of a horse that left are taken
+/// back. The plan and the horse's other cases stay; after the last case no work is signed.
 /// </summary>
 public sealed class CloseCase(RecordsAccess access) : Command<CloseCaseInput, ClosedCases>(access)
 {
@@ -83,6 +84,11 @@ public sealed class CloseCase(RecordsAccess access) : Command<CloseCaseInput, Cl
             .Where(booking => ids.Contains(booking.CaseId) && booking.Date >= session.Today)
             .ToListAsync(cancellation);
         bookings.ForEach(booking => CancelBooking.Cancel(booking, null, session.Now));
+        if (input.End != CaseEnd.Resolved)
+        {
+            await LivingShares.RevokeOfHorseAsync(session, told.HorseId, cancellation);
+        }
+
         await records.SaveChangesAsync(cancellation);
         return new ClosedCases(open.Count, bookings.Count);
     }

@@ -20,7 +20,7 @@ internal static class ExerciseRows
             .Where(horse => horse.Id == horseId && horse.ArchivedAt == null);
         if (session.Reach == Reach.OwnHorses)
         {
-            horses = HorsePeople.Own(session.Records, horses, session.Person.Id);
+            horses = HorsePeople.Own(session, horses);
         }
 
         return await horses.FirstOrDefaultAsync(cancellation);

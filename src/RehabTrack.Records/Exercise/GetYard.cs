@@ -30,7 +30,7 @@ public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyLi
         IQueryable<HorseRecord> beside = records.Horses.AsNoTracking().Where(horse => horse.ArchivedAt == null);
         if (session.Reach == Reach.OwnHorses)
         {
-            beside = HorsePeople.Own(records, beside, session.Person.Id);
+            beside = HorsePeople.Own(session, beside);
         }
 
         DateTime closedSince = session.Now.AddDays(-new PermitSettings().ClosedDays);

@@ -22,7 +22,7 @@ public sealed class NoteLook(RecordsAccess access) : Command<NoteLookInput, int>
         IQueryable<HorseRecord> horses = records.Horses.AsNoTracking().Where(horse => asked.Contains(horse.Id) && horse.ArchivedAt == null);
         if (session.Reach == Reach.OwnHorses)
         {
-            horses = HorsePeople.Own(records, horses, session.Person.Id);
+            horses = HorsePeople.Own(session, horses);
         }
 
         Guid[] ids = await horses.Select(horse => horse.Id).ToArrayAsync(cancellation);

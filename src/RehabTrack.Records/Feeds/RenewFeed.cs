@@ -8,8 +8,6 @@ namespace RehabTrack.Records.Feeds;
 /// <summary>Gives the practice a calendar address; an older one answers no more.</summary>
 public sealed class RenewFeed(RecordsAccess access) : Command<RenewFeedInput, Saved>(access)
 {
-    private const int HashDigits = 64;
-
     private protected override Right Right => Right.ChangePractice;
 
     private protected override async Task<Outcome<Saved>> WriteAsync(
@@ -18,17 +16,12 @@ public sealed class RenewFeed(RecordsAccess access) : Command<RenewFeedInput, Sa
         CancellationToken cancellation
     )
     {
-        if (input.SecretHash.Length != HashDigits || !input.SecretHash.All(char.IsAsciiHexDigitLower))
-        {
-            throw new ArgumentException("The SHA-256 of the secret is needed.", nameof(input));
-        }
-
         List<FeedRecord> older = await session.Records.Feeds.Where(feed => feed.RevokedAt == null).ToListAsync(cancellation);
-        older.ForEach(feed => RevokeFeed.Revoke(feed, session));
+        older.ForEach(feed => feed.Revoke(session.Now, session.Person.Id));
         FeedRecord made = new()
         {
             Id = session.NewId(),
-            SecretHash = input.SecretHash,
+            SecretHash = SecretRecord.CheckedHash(input.SecretHash),
             MadeById = session.Person.Id,
             MadeAt = session.Now,
         };

@@ -25,14 +25,8 @@ public sealed class RevokeFeed(RecordsAccess access) : Command<RecordInput, Save
             return RecordProblems.NotFound("feed");
         }
 
-        Revoke(feed, session);
+        feed.Revoke(session.Now, session.Person.Id);
         await session.Records.SaveChangesAsync(cancellation);
         return new Saved(feed.Id, feed.Version);
-    }
-
-    internal static void Revoke(FeedRecord feed, RecordsSession session)
-    {
-        feed.RevokedAt = session.Now;
-        feed.RevokedById = session.Person.Id;
     }
 }

@@ -23,7 +23,7 @@ public sealed class FindHorses(RecordsAccess access) : UseCase<FindHorsesInput, 
         IQueryable<HorseRecord> horses = records.Horses.AsNoTracking().Where(horse => (horse.ArchivedAt != null) == input.Archived);
         if (session.Reach == Reach.OwnHorses)
         {
-            horses = HorsePeople.Own(records, horses, session.Person.Id);
+            horses = HorsePeople.Own(session, horses);
         }
 
         foreach (string term in SearchTerms.Of(input.Query))

@@ -20,7 +20,7 @@ public sealed class GetHorsePhoto(RecordsAccess access) : UseCase<Guid, HorsePho
         IQueryable<HorseRecord> horses = records.Horses.Where(horse => horse.Id == input);
         if (session.Reach == Reach.OwnHorses)
         {
-            horses = HorsePeople.Own(records, horses, session.Person.Id);
+            horses = HorsePeople.Own(session, horses);
         }
 
         HorsePhotoView? photo = await (

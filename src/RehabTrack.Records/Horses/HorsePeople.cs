@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Room;
 
 namespace RehabTrack.Records.Horses;
 
@@ -28,9 +29,23 @@ internal static class HorsePeople
     public static HorsePersonView? First(IEnumerable<HorsePersonView> people, HorseRelation relation) =>
         people.FirstOrDefault(person => person.Relation == relation);
 
-    /// <summary>The horses a person stands beside today.</summary>
-    public static IQueryable<HorseRecord> Own(RecordsContext records, IQueryable<HorseRecord> horses, Guid personId) =>
-        horses.Where(horse => records.HorseLinks.Any(link => link.HorseId == horse.Id && link.PersonId == personId && link.Until == null));
+    /// <summary>The horses that the person who asks stands beside today; through a share link only those that the link opens.</summary>
+    public static IQueryable<HorseRecord> Own(RecordsSession session, IQueryable<HorseRecord> horses)
+    {
+        Guid personId = session.Person.Id;
+        IQueryable<HorseLinkRecord> beside = session.Records.HorseLinks.Where(link => link.PersonId == personId && link.Until == null);
+        if (session.Scope is { } scope)
+        {
+            HorseRelation relation = scope.Relation;
+            beside = beside.Where(link => link.Relation == relation);
+            if (scope.HorseId is { } only)
+            {
+                horses = horses.Where(horse => horse.Id == only);
+            }
+        }
+
+        return horses.Where(horse => beside.Any(link => link.HorseId == horse.Id));
+    }
 
     private sealed record HorsePersonRow(Guid HorseId, HorsePersonView View);
 }

@@ -52,7 +52,5 @@ internal static class HorseViews
 
     private static async Task<bool> IsOwnAsync(RecordsSession session, HorseRecord horse, CancellationToken cancellation) =>
         horse.ArchivedAt is null
-        && await HorsePeople
-            .Own(session.Records, session.Records.Horses.Where(record => record.Id == horse.Id), session.Person.Id)
-            .AnyAsync(cancellation);
+        && await HorsePeople.Own(session, session.Records.Horses.Where(record => record.Id == horse.Id)).AnyAsync(cancellation);
 }

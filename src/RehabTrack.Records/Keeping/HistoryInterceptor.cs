@@ -23,7 +23,7 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
         nameof(ExaminationRecord.Typed),
         nameof(ReadingRecord.ExaminationId),
         nameof(HorsePhotoRecord.Content),
-        nameof(FeedRecord.SecretHash),
+        nameof(SecretRecord.SecretHash),
     ];
 
     public override async ValueTask<InterceptionResult<int>> SavingChangesAsync(

@@ -55,6 +55,8 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
 
     public DbSet<FeedRecord> Feeds => Set<FeedRecord>();
 
+    public DbSet<ShareLinkRecord> ShareLinks => Set<ShareLinkRecord>();
+
     public DbSet<ReminderRecord> Reminders => Set<ReminderRecord>();
 
     public DbSet<CaseSummaryRecord> CaseSummaries => Set<CaseSummaryRecord>();
@@ -304,6 +306,16 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
             feed.HasQueryFilter(record => record.PracticeId == PracticeId);
             feed.Property(record => record.SecretHash).HasMaxLength(CodeLength);
             feed.HasIndex(record => record.SecretHash).IsUnique();
+        });
+        modelBuilder.Entity<ShareLinkRecord>(share =>
+        {
+            Keep(share, "ShareLink");
+            share.HasQueryFilter(record => record.PracticeId == PracticeId);
+            share.Property(record => record.SecretHash).HasMaxLength(CodeLength);
+            share.HasIndex(record => record.SecretHash).IsUnique();
+            share.HasOne<PersonRecord>().WithMany().HasForeignKey(record => record.PersonId).OnDelete(DeleteBehavior.Restrict);
+            share.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
+            share.HasOne<HorseLinkRecord>().WithMany().HasForeignKey(record => record.HorseLinkId).OnDelete(DeleteBehavior.Restrict);
         });
         modelBuilder.Entity<ReminderRecord>(reminder =>
         {

@@ -1,6 +1,10 @@
 using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Shares;
 
 namespace RehabTrack.Records.Rights;
 
-/// <summary>What the gate found: the person and the practice as they are now, and how far the right reaches.</summary>
-internal sealed record Access(Reach Reach, PersonRecord Person, PracticeRecord Practice);
+/// <summary>
+/// What the gate found: the person and the practice as they are now, how far the right reaches, and to what a share link holds it; no scope
+/// for who signed in.
+/// </summary>
+internal sealed record Access(Reach Reach, PersonRecord Person, PracticeRecord Practice, ShareScope? Scope);

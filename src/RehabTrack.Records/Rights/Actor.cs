@@ -5,4 +5,8 @@ namespace RehabTrack.Records.Rights;
 /// <param name="PersonId">The person.</param>
 /// <param name="Role">The role the person signed in with.</param>
 /// <param name="Name">The person's name, for greeting.</param>
-public sealed record Actor(Guid PracticeId, Guid PersonId, Role Role, string Name);
+public sealed record Actor(Guid PracticeId, Guid PersonId, Role Role, string Name)
+{
+    /// <summary>The share link through which the person comes; null for who signed in. It opens what the link opens and nothing else.</summary>
+    public Guid? ShareId { get; init; }
+}

@@ -69,6 +69,9 @@ public enum Right
     /// <summary>Read plans, decisions, logs and concerns, and write plans that are not signed.</summary>
     WorkOnExercise,
 
+    /// <summary>Make and take back the links through which owners and trainers read without signing in.</summary>
+    ShareLinks,
+
     /// <summary>Sign plans and decisions, and release what owner and trainer read.</summary>
     DecideExercise,
 }

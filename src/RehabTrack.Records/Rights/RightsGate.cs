@@ -1,11 +1,12 @@
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Shares;
 
 namespace RehabTrack.Records.Rights;
 
 /// <summary>
-/// The one gate. It trusts nothing the actor claims: the person must be in the actor's practice, not archived, allowed to sign in,
-/// and still hold the role.
+/// The one gate. It trusts nothing the actor claims: the person must be in the actor's practice, not archived, still hold the role, and be
+/// allowed to sign in or come through a share link that lives at this moment.
 /// </summary>
 internal static class RightsGate
 {
@@ -18,15 +19,29 @@ internal static class RightsGate
     );
 
     /// <summary>The access, or null when the right is not given.</summary>
-    public static async Task<Access?> AskAsync(RecordsContext records, Actor actor, Right right)
+    public static async Task<Access?> AskAsync(RecordsContext records, Actor actor, Right right, DateTime now)
     {
         PersonRecord? person = await PersonById(records, actor.PersonId);
-        if (person is null || person.ArchivedAt is not null || !person.CanSignIn || person.Role != actor.Role)
+        if (person is null || person.ArchivedAt is not null || person.Role != actor.Role)
+        {
+            return null;
+        }
+
+        ShareScope? scope = null;
+        if (actor.ShareId is { } shareId)
+        {
+            scope = await LivingShares.ScopeAsync(records, shareId, person.Id, now);
+            if (scope is null)
+            {
+                return null;
+            }
+        }
+        else if (!person.CanSignIn)
         {
             return null;
         }
 
         Reach reach = RightsTable.ReachOf(person.Role, right);
-        return reach != Reach.None && await Practice(records) is { ArchivedAt: null } practice ? new(reach, person, practice) : null;
+        return reach != Reach.None && await Practice(records) is { ArchivedAt: null } practice ? new(reach, person, practice, scope) : null;
     }
 }

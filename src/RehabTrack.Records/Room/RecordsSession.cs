@@ -1,6 +1,7 @@
 using RehabTrack.Records.History;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
+using RehabTrack.Records.Shares;
 
 namespace RehabTrack.Records.Room;
 
@@ -17,6 +18,9 @@ internal sealed class RecordsSession(RecordsContext records, Access access, Date
     public PracticeRecord Practice { get; } = access.Practice;
 
     public Reach Reach { get; } = access.Reach;
+
+    /// <summary>To what a share link holds the reach; null for who signed in.</summary>
+    public ShareScope? Scope { get; } = access.Scope;
 
     public DateTime Now { get; } = now;
 

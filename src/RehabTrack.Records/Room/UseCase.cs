@@ -32,7 +32,7 @@ public abstract class UseCase<TInput, TResult>
         {
             DateTime now = access.Now;
             await using RecordsContext records = await access.OpenAsync(actor.PracticeId, WriterOf(actor, input, now), cancellation);
-            Access? granted = await RightsGate.AskAsync(records, actor, Right);
+            Access? granted = await RightsGate.AskAsync(records, actor, Right, now);
             if (granted is null)
             {
                 await RefusedRight.NoteAsync(records, actor, GetType().Name, input, now);

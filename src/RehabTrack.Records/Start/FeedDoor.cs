@@ -19,24 +19,20 @@ public sealed class FeedDoor(RecordsAccess access)
     /// <param name="cancellation">Gives up.</param>
     public async Task<CalendarContent?> FindAsync(string secretHash, CancellationToken cancellation = default)
     {
-        Guid? practiceId;
-        await using (RecordsContext all = await access.OpenAsync(Guid.Empty, null, cancellation))
-        {
-            practiceId = await all
-                .Feeds.IgnoreQueryFilters()
-                .Where(feed => feed.SecretHash == secretHash && feed.RevokedAt == null && feed.ArchivedAt == null)
-                .Select(feed => (Guid?)feed.PracticeId)
-                .FirstOrDefaultAsync(cancellation);
-        }
-
-        if (practiceId is not { } id)
+        if (await SecretDoor.PracticeOfAsync<FeedRecord>(access, secretHash, cancellation) is not { } id)
         {
             return null;
         }
 
         await using RecordsContext records = await access.OpenAsync(id, null, cancellation);
         PracticeRecord? practice = await records.Practices.AsNoTracking().FirstOrDefaultAsync(cancellation);
-        if (practice is not { ArchivedAt: null })
+        if (
+            practice is not { ArchivedAt: null }
+            || !await records.Feeds.AnyAsync(
+                feed => feed.SecretHash == secretHash && feed.RevokedAt == null && feed.ArchivedAt == null,
+                cancellation
+            )
+        )
         {
             return null;
         }

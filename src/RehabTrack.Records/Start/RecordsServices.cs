@@ -30,6 +30,7 @@ public static class RecordsServices
         services.AddSingleton<FeedDoor>();
         services.AddSingleton<AccessBook>();
         services.AddSingleton<VerifyTrail>();
+        services.AddSingleton<ShareDoor>();
         services.AddSingleton<EnsureLocalPractice>();
         services.AddSingleton<LoadDemo>();
         services.AddSingleton<RenewSummaries>();

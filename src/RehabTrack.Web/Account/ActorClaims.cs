@@ -8,6 +8,7 @@ namespace RehabTrack.Web.Account;
 public static class ActorClaims
 {
     private const string Practice = "practice";
+    private const string Share = "share";
 
     /// <summary>What the cookie is made of.</summary>
     public static ClaimsPrincipal Write(Actor actor)
@@ -20,6 +21,7 @@ public static class ActorClaims
                     new Claim(Practice, actor.PracticeId.ToString()),
                     new Claim(ClaimTypes.Role, actor.Role.ToString()),
                     new Claim(ClaimTypes.Name, actor.Name),
+                    .. actor.ShareId is { } share ? [new Claim(Share, share.ToString())] : Array.Empty<Claim>(),
                 ],
                 CookieAuthenticationDefaults.AuthenticationScheme
             )
@@ -33,5 +35,8 @@ public static class ActorClaims
         && Guid.TryParse(principal.FindFirstValue(Practice), out Guid practice)
         && Enum.TryParse(principal.FindFirstValue(ClaimTypes.Role), out Role role)
             ? new Actor(practice, person, role, principal.FindFirstValue(ClaimTypes.Name) ?? "")
+            {
+                ShareId = Guid.TryParse(principal.FindFirstValue(Share), out Guid share) ? share : null,
+            }
             : null;
 }

@@ -1,4 +1,5 @@
 using Microsoft.Net.Http.Headers;
+using RehabTrack.Web.Shared.Links;
 
 namespace RehabTrack.Web.Hosting;
 
@@ -19,14 +20,20 @@ public static class SecurityHeaders
                 context.Response.OnStarting(() =>
                 {
                     IHeaderDictionary headers = context.Response.Headers;
+                    bool isShared = ShareAddress.Of(context) is not null;
                     headers.ContentSecurityPolicy = ContentPolicy;
                     headers.XContentTypeOptions = "nosniff";
                     headers.XFrameOptions = "DENY";
-                    headers["Referrer-Policy"] = "same-origin";
+                    headers["Referrer-Policy"] = isShared ? "no-referrer" : "same-origin";
                     headers["Cross-Origin-Opener-Policy"] = "same-origin";
                     headers["Cross-Origin-Resource-Policy"] = "same-origin";
                     headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=(), payment=(), usb=()";
-                    if (
+                    if (isShared)
+                    {
+                        headers.CacheControl = "no-store";
+                        headers["X-Robots-Tag"] = "noindex, nofollow";
+                    }
+                    else if (
                         context.Response.ContentType?.StartsWith("text/html", StringComparison.OrdinalIgnoreCase) == true
                         && !headers.ContainsKey(HeaderNames.CacheControl)
                     )

@@ -10,6 +10,7 @@ using RehabTrack.Web.Features.Horses;
 using RehabTrack.Web.Features.Import;
 using RehabTrack.Web.Features.Reminders;
 using RehabTrack.Web.Jobs;
+using RehabTrack.Web.Shared.Links;
 using RehabTrack.Web.Shared.Yard;
 using RehabTrack.Web.Shell;
 
@@ -63,7 +64,10 @@ public static class WebHost
         {
             token.Cookie.Name = mode.IsDemo ? "rehabtrack-demo-form" : "rehabtrack-form";
             token.Cookie.SameSite = SameSiteMode.Strict;
+            // Not the base of a share link: the address would stand in the cookie, and two cookies of one name would fight.
+            token.Cookie.Path = "/";
         });
+        services.AddShareLinks();
         services.AddRecords();
         services.AddSqliteRecords(mode.DataFolder);
         services.AddSingleton<MailSender>();
@@ -105,6 +109,9 @@ public static class WebHost
         logging.AddFilter("RehabTrack", LogLevel.Information);
         // A start that failed is told once, in our words.
         logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
+        // These tell whole addresses, and the address of a share link is its secret.
+        logging.AddFilter("Microsoft.AspNetCore.Components", LogLevel.Information);
+        logging.AddFilter("Microsoft.AspNetCore.Http.Result", LogLevel.Warning);
         // The keys that seal the cookies are guarded by the rights of the data folder, like the records themselves.
         logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
     }
@@ -115,8 +122,10 @@ public static class WebHost
         app.UseSameOriginSockets();
         app.UseExceptionHandler("/error", createScopeForErrors: true);
         app.UseStatusCodePagesWithReExecute("/not-found", "?status={0}", createScopeForStatusCodePages: true);
+        app.UseShareDoor();
         app.UseRouting();
         app.UseAuthentication();
+        app.UseShareGuard();
         app.UseAuthorization();
         app.UseAntiforgery();
         app.MapStaticAssets().AllowAnonymous();

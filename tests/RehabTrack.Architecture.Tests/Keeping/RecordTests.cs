@@ -68,7 +68,8 @@ public sealed class RecordTests : IDisposable
             .Where(type => type.Name == "DbSet`1")
             .Select(type => type.GenericArguments[0].Resolve());
 
-    private static bool IsKept(TypeDefinition record) => record.BaseType.Name == "KeptRecord";
+    private static bool IsKept(TypeDefinition record) =>
+        record.BaseType.Name == "KeptRecord" || (record.BaseType is TypeDefinition parent && IsKept(parent));
 
     private static bool HasNoPractice(TypeDefinition record) =>
         !IsKept(record) && record.Properties.All(property => property.Name != "PracticeId" || property.PropertyType.Name != "Guid");

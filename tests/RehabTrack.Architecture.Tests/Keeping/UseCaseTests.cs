@@ -12,6 +12,7 @@ public sealed class UseCaseTests : IDisposable
     {
         ["SignInDoor"] = "tells who is signing in",
         ["FeedDoor"] = "answers calendar programs under a secret address",
+        ["ShareDoor"] = "tells who comes through a share link; what they may is asked at the gate",
         ["AccessBook"] = "notes who came in and who was not let in; reads nothing",
         ["VerifyTrail"] = "checks hashes for whoever has the database in hand; tells no word of what is kept",
         ["EnsureLocalPractice"] = "makes the first practice and its vet",

@@ -40,7 +40,7 @@ internal static class DemoPages
     public static async Task OpenFromYardAsync(Visit visit, string below)
     {
         await visit.OpenStaticAsync("/yard");
-        await visit.Page.Locator($"a[href^='/yard/'][href$='{below}']").First.ClickAsync();
+        await visit.Page.Locator($"a[href^='yard/'][href$='{below}']").First.ClickAsync();
         await visit.Page.Locator("form.sheet button[type=submit]").WaitForAsync();
     }
 
@@ -48,7 +48,7 @@ internal static class DemoPages
     public static async Task OpenConcernAsync(Visit visit)
     {
         await visit.OpenStaticAsync("/yard");
-        await visit.Page.Locator("a[href^='/concern/']").First.ClickAsync();
+        await visit.Page.Locator("a[href^='concern/']").First.ClickAsync();
         await visit.Page.Locator("form.sheet button[type=submit]").WaitForAsync();
     }
 

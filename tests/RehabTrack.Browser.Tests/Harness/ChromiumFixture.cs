@@ -15,6 +15,9 @@ public sealed class ChromiumFixture : IAsyncLifetime
     /// <summary>A window of its own, with nobody signed in.</summary>
     public Task<Visit> VisitAsync(RunningApp app, Screen? screen = null) => OpenAsync(app, screen ?? Screen.Desktop, null);
 
+    /// <summary>A window of its own that runs no script, with nobody signed in.</summary>
+    public Task<Visit> VisitWithoutScriptAsync(RunningApp app, Screen screen) => OpenAsync(app, screen, null, withScript: false);
+
     /// <summary>
     /// A window for looking only: the first person of this role, or nobody, with the cache that the last such window left. A page that is
     /// opened often need not be fetched and compiled each time.
@@ -46,7 +49,7 @@ public sealed class ChromiumFixture : IAsyncLifetime
         return await OpenAsync(app, screen ?? Screen.Desktop, state);
     }
 
-    private async Task<Visit> OpenAsync(RunningApp app, Screen shown, string? state)
+    private async Task<Visit> OpenAsync(RunningApp app, Screen shown, string? state, bool withScript = true)
     {
         IBrowserContext context = await _browser!.NewContextAsync(
             new BrowserNewContextOptions
@@ -60,6 +63,7 @@ public sealed class ChromiumFixture : IAsyncLifetime
                 Locale = "en-GB",
                 TimezoneId = "Europe/London",
                 ReducedMotion = ReducedMotion.Reduce,
+                JavaScriptEnabled = withScript,
             }
         );
         context.SetDefaultTimeout(30_000);

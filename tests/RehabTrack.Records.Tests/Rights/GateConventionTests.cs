@@ -26,6 +26,7 @@ public sealed class GateConventionTests(GateConventionTests.Doors doors) : IClas
     [
         typeof(SignInDoor),
         typeof(FeedDoor),
+        typeof(ShareDoor),
         typeof(AccessBook),
         typeof(VerifyTrail),
         typeof(EnsureLocalPractice),

@@ -120,7 +120,10 @@ public sealed partial class YardPagesTests(RunningApp app) : IClassFixture<Runni
     )
     {
         string html = await browser.GetStringAsync(page);
-        string form = Form().Matches(html).Select(match => match.Value).First(found => found.Contains(action, StringComparison.Ordinal));
+        string form = Form()
+            .Matches(html)
+            .Select(match => match.Value)
+            .First(found => found.Contains(action.TrimStart('/'), StringComparison.Ordinal));
         List<KeyValuePair<string, string>> posted =
         [
             .. Hidden()
@@ -302,7 +305,7 @@ public sealed partial class YardPagesTests(RunningApp app) : IClassFixture<Runni
         (Guid horse, _) = await HorseAsync("Resting Skewbald");
         using HttpClient browser = await app.BrowserAsync(app.Trainer);
         string page = $"/yard/{horse}/away";
-        Assert.Contains($"href=\"{page}\"", await TextAsync(browser, "/yard"), StringComparison.Ordinal);
+        Assert.Contains($"href=\"{page[1..]}\"", await TextAsync(browser, "/yard"), StringComparison.Ordinal);
 
         using HttpResponseMessage wrong = await PostAsync(browser, page, "away", ("from", ""), ("until", "soon"), ("words", "shoe lost"));
         string again = WebUtility.HtmlDecode(await wrong.Content.ReadAsStringAsync());
@@ -330,7 +333,7 @@ public sealed partial class YardPagesTests(RunningApp app) : IClassFixture<Runni
         (Guid horse, _) = await HorseAsync("Lowered Piebald");
         using HttpClient browser = await app.BrowserAsync(app.Trainer);
         string page = $"/yard/{horse}/less";
-        Assert.Contains($"href=\"{page}\"", await TextAsync(browser, "/yard"), StringComparison.Ordinal);
+        Assert.Contains($"href=\"{page[1..]}\"", await TextAsync(browser, "/yard"), StringComparison.Ordinal);
         Assert.Contains("value=\"20\"", await TextAsync(browser, page), StringComparison.Ordinal);
         string today = $"{await TodayAsync(horse):yyyy-MM-dd}";
 
@@ -544,7 +547,7 @@ public sealed partial class YardPagesTests(RunningApp app) : IClassFixture<Runni
             }
         );
         Assert.Matches(
-            $"<img class=\"permit-photo\" src=\"/horses/{horse}/photo\" alt=\"[^\"]*Pictured Perlino[^\"]*\"",
+            $"<img class=\"permit-photo\" src=\"horses/{horse}/photo\" alt=\"[^\"]*Pictured Perlino[^\"]*\"",
             Card(await TextAsync(browser, "/yard"), horse)
         );
         using HttpResponseMessage photo = await browser.GetAsync($"/horses/{horse}/photo");

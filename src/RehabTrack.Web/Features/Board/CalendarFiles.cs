@@ -6,6 +6,7 @@ using RehabTrack.Records.Room;
 using RehabTrack.Records.Start;
 using RehabTrack.Reports.Calendar;
 using RehabTrack.Web.Account;
+using RehabTrack.Web.Components;
 
 namespace RehabTrack.Web.Features.Board;
 
@@ -15,7 +16,7 @@ public static class CalendarFiles
     private const int LongestSecret = 64;
 
     /// <summary>The path of the practice's calendar.</summary>
-    public static string FeedPath(FeedSecret secret)
+    public static string FeedPath(AddressSecret secret)
     {
         ArgumentNullException.ThrowIfNull(secret);
         return $"/calendar/{secret.Text}/rechecks.ics";
@@ -38,7 +39,7 @@ public static class CalendarFiles
     }
 
     private static async Task<IResult> FeedAsync(string secret, HttpContext context, FeedDoor door) =>
-        secret.Length <= LongestSecret && await door.FindAsync(FeedSecret.HashOf(secret), context.RequestAborted) is { } content
+        secret.Length <= LongestSecret && await door.FindAsync(AddressSecret.HashOf(secret), context.RequestAborted) is { } content
             ? File(context, content, null)
             : Results.NotFound();
 

@@ -3,6 +3,7 @@ using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 using RehabTrack.Web.Account;
 using RehabTrack.Web.Hosting;
+using RehabTrack.Web.Shared.Links;
 
 namespace RehabTrack.Web.Features.Horses;
 
@@ -22,7 +23,7 @@ public static class PhotoUpload
     /// <summary>Maps the addresses.</summary>
     public static void MapPhotos(this IEndpointRouteBuilder endpoints)
     {
-        endpoints.MapGet("/horses/{id:guid}/photo", GetAsync);
+        endpoints.MapGet("/horses/{id:guid}/photo", GetAsync).WithMetadata(new BehindLinkAttribute());
         endpoints
             .MapPost("/horses/{id:guid}/photo", PostAsync)
             .RequireAuthorization(Policies.Staff)

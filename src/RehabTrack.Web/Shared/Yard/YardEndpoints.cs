@@ -8,6 +8,7 @@ using RehabTrack.Web.Account;
 using RehabTrack.Web.Components.Exercise;
 using RehabTrack.Web.Components.Forms;
 using RehabTrack.Web.Hosting;
+using RehabTrack.Web.Shared.Links;
 
 namespace RehabTrack.Web.Shared.Yard;
 
@@ -17,8 +18,16 @@ public static class YardEndpoints
     /// <summary>Maps the addresses.</summary>
     public static void MapYard(this IEndpointRouteBuilder endpoints)
     {
-        endpoints.MapPost("/yard/{horse:guid}/done", DoneAsync).RequireAuthorization(Policies.Trainer).DisableAntiforgery();
-        endpoints.MapPost("/yard/{horse:guid}/checked-none", CheckedNoneAsync).RequireAuthorization(Policies.Trainer).DisableAntiforgery();
+        endpoints
+            .MapPost("/yard/{horse:guid}/done", DoneAsync)
+            .RequireAuthorization(Policies.Trainer)
+            .WithMetadata(new BehindLinkAttribute())
+            .DisableAntiforgery();
+        endpoints
+            .MapPost("/yard/{horse:guid}/checked-none", CheckedNoneAsync)
+            .RequireAuthorization(Policies.Trainer)
+            .WithMetadata(new BehindLinkAttribute())
+            .DisableAntiforgery();
     }
 
     private static Task<IResult> DoneAsync(Guid horse, HttpContext context, LogDay logDay) =>
@@ -73,7 +82,7 @@ public static class YardEndpoints
         CheckedForm posted = await CheckedForm.ReadAsync(context);
         if (!posted.IsGood)
         {
-            return posted.Refusal ?? Results.LocalRedirect("/yard");
+            return posted.Refusal ?? Results.LocalRedirect("~/yard");
         }
 
         Actor actor = ActorClaims.Read(context.User)!;
@@ -84,7 +93,7 @@ public static class YardEndpoints
             || DayText.Read(posted.Form[LogFields.Date]) is not { } date
         )
         {
-            return Results.LocalRedirect("/yard");
+            return Results.LocalRedirect("~/yard");
         }
 
         Outcome<LogAnswer> outcome = await logDay.ExecuteAsync(
@@ -100,8 +109,8 @@ public static class YardEndpoints
         // What was refused is told at the horse whose button was tapped.
         return Results.LocalRedirect(
             outcome.Succeeded
-                ? $"/yard?said={said}#horse-{horse}"
-                : $"/yard?refused={Uri.EscapeDataString(outcome.Problems[0].Code)}&horse={horse}#horse-{horse}"
+                ? $"~/yard?said={said}#horse-{horse}"
+                : $"~/yard?refused={Uri.EscapeDataString(outcome.Problems[0].Code)}&horse={horse}#horse-{horse}"
         );
     }
 

@@ -6,6 +6,7 @@ using RehabTrack.Records.Cases;
 using RehabTrack.Records.Feeds;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Room;
+using RehabTrack.Web.Components;
 using RehabTrack.Web.Features.Board;
 using RehabTrack.Web.Tests.Hosting;
 
@@ -16,26 +17,26 @@ public sealed class CalendarFilesTests(RunningApp app) : IClassFixture<RunningAp
     [Fact]
     public void A_secret_has_256_bits_is_never_the_same_and_is_kept_as_its_hash()
     {
-        FeedSecret[] secrets = [.. Enumerable.Range(0, 100).Select(_ => FeedSecret.Make())];
+        AddressSecret[] secrets = [.. Enumerable.Range(0, 100).Select(_ => AddressSecret.Make())];
 
         Assert.All(secrets, secret => Assert.Matches("^[A-Za-z0-9_-]{43}$", secret.Text));
         Assert.Equal(100, secrets.DistinctBy(secret => secret.Text).Count());
         // SHA-256 of "abc": FIPS 180-4, example.
-        Assert.Equal("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad", new FeedSecret("abc").Hash);
+        Assert.Equal("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad", new AddressSecret("abc").Hash);
     }
 
     [Fact]
     public async Task A_calendar_program_reads_the_secret_address_without_signing_in_until_it_is_renewed()
     {
         Guid booking = await BookAsync("Thistle Vane");
-        FeedSecret first = await RenewAsync();
+        AddressSecret first = await RenewAsync();
         using HttpClient program = app.Browser();
 
         using HttpResponseMessage answer = await program.GetAsync(CalendarFiles.FeedPath(first));
         string file = await answer.Content.ReadAsStringAsync();
-        FeedSecret second = await RenewAsync();
+        AddressSecret second = await RenewAsync();
         using HttpResponseMessage older = await program.GetAsync(CalendarFiles.FeedPath(first));
-        using HttpResponseMessage unknown = await program.GetAsync(CalendarFiles.FeedPath(FeedSecret.Make()));
+        using HttpResponseMessage unknown = await program.GetAsync(CalendarFiles.FeedPath(AddressSecret.Make()));
         using HttpResponseMessage renewed = await program.GetAsync(CalendarFiles.FeedPath(second));
 
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
@@ -53,7 +54,7 @@ public sealed class CalendarFilesTests(RunningApp app) : IClassFixture<RunningAp
     public async Task A_program_that_has_the_newest_file_is_told_so()
     {
         await BookAsync("Marram Bay");
-        FeedSecret secret = await RenewAsync();
+        AddressSecret secret = await RenewAsync();
         using HttpClient program = app.Browser();
         using HttpResponseMessage first = await program.GetAsync(CalendarFiles.FeedPath(secret));
 
@@ -88,9 +89,9 @@ public sealed class CalendarFilesTests(RunningApp app) : IClassFixture<RunningAp
     private static IEnumerable<string> Names(HttpResponseMessage answer) =>
         answer.Headers.Concat(answer.Content.Headers).Select(header => header.Key).Order(StringComparer.Ordinal);
 
-    private async Task<FeedSecret> RenewAsync()
+    private async Task<AddressSecret> RenewAsync()
     {
-        FeedSecret secret = FeedSecret.Make();
+        AddressSecret secret = AddressSecret.Make();
         Outcome<Saved> renewed = await app
             .Services.GetRequiredService<RenewFeed>()
             .ExecuteAsync(app.Vet, new RenewFeedInput(Guid.CreateVersion7(), secret.Hash));

@@ -2,11 +2,11 @@ using System.Buffers.Text;
 using System.Security.Cryptography;
 using System.Text;
 
-namespace RehabTrack.Web.Features.Board;
+namespace RehabTrack.Web.Components;
 
-/// <summary>The secret of a calendar address: 256 random bits, shown once. Only its SHA-256 is kept.</summary>
+/// <summary>The secret of an address that opens something without signing in: 256 random bits, shown once. Only its SHA-256 is kept.</summary>
 /// <param name="Text">The secret as it stands in the address: 43 characters of base64url.</param>
-public sealed record FeedSecret(string Text)
+public sealed record AddressSecret(string Text)
 {
     private const int Bytes = 32;
 
@@ -14,7 +14,7 @@ public sealed record FeedSecret(string Text)
     public string Hash => HashOf(Text);
 
     /// <summary>A new secret.</summary>
-    public static FeedSecret Make() => new(Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(Bytes)));
+    public static AddressSecret Make() => new(Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(Bytes)));
 
     /// <summary>What would be kept of a text that somebody asks with.</summary>
     public static string HashOf(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));

@@ -1,0 +1,34 @@
+using RehabTrack.Records.Horses;
+
+namespace RehabTrack.Records.Keeping;
+
+/// <summary>
+/// A secret address under which an owner reads of one horse, or a trainer of all the horses they train, without signing in. A referring vet's
+/// opens one report, once there are reports.
+/// </summary>
+internal sealed class ShareLinkRecord : SecretRecord
+{
+    /// <summary>For whom it was made.</summary>
+    public Guid PersonId { get; set; }
+
+    /// <summary>What the person is to the horse or horses that it opens; it opens nothing else.</summary>
+    public HorseRelation Relation { get; set; }
+
+    /// <summary>The one horse; null for all the horses beside which the person stands in this relation.</summary>
+    public Guid? HorseId { get; set; }
+
+    /// <summary>The period beside that horse to which it is bound: when it ends, so does the link. Null where no one horse is meant.</summary>
+    public Guid? HorseLinkId { get; set; }
+
+    /// <summary>From then on it answers no more.</summary>
+    public DateTime ExpiresAt { get; set; }
+
+    /// <summary>When it was last opened; null when never. Kept to the minute, without a line in the history.</summary>
+    public DateTime? LastSeenAt { get; set; }
+
+    /// <summary>When the trail last noted that it was opened; null when never.</summary>
+    public DateTime? OpenNotedAt { get; set; }
+
+    /// <summary>When the trail last noted that it was tried although it is dead; null when never.</summary>
+    public DateTime? RefusalNotedAt { get; set; }
+}

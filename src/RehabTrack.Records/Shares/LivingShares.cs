@@ -1,0 +1,71 @@
+using Microsoft.EntityFrameworkCore;
+using RehabTrack.Records.History;
+using RehabTrack.Records.Horses;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.Shares;
+
+/// <summary>Which share links answer at a moment, and to whom one can be given. It is asked anew each time: nothing of it is remembered.</summary>
+internal static class LivingShares
+{
+    /// <summary>
+    /// Links that were not taken back, have not expired, whose person counts and still has the role, and whose person stands beside a horse:
+    /// for an owner in the very period for which the link was made, for a trainer beside any horse. A referring vet's has nothing to open yet.
+    /// </summary>
+    public static IQueryable<ShareLinkRecord> Of(RecordsContext records, DateTime now) =>
+        records
+            .ShareLinks.AsNoTracking()
+            .Where(share =>
+                share.RevokedAt == null
+                && share.ArchivedAt == null
+                && share.ExpiresAt > now
+                && Periods(records)
+                    .Any(period =>
+                        period.PersonId == share.PersonId
+                        && period.Relation == share.Relation
+                        && (share.HorseLinkId == null || period.Id == share.HorseLinkId)
+                    )
+            );
+
+    /// <summary>The periods in which a person stands beside a horse today and can be given a link for it.</summary>
+    public static IQueryable<HorseLinkRecord> Periods(RecordsContext records) =>
+        records
+            .HorseLinks.AsNoTracking()
+            .Where(period =>
+                period.Until == null
+                && records.Horses.Any(horse => horse.Id == period.HorseId && horse.ArchivedAt == null)
+                && records.People.Any(person =>
+                    person.Id == period.PersonId
+                    && person.ArchivedAt == null
+                    && (
+                        (period.Relation == HorseRelation.Owner && person.Role == Role.Owner)
+                        || (period.Relation == HorseRelation.Trainer && person.Role == Role.Trainer)
+                    )
+                )
+            );
+
+    /// <summary>To what a link holds its person now; null when it does not answer.</summary>
+    public static Task<ShareScope?> ScopeAsync(RecordsContext records, Guid shareId, Guid personId, DateTime now) =>
+        Of(records, now)
+            .Where(share => share.Id == shareId && share.PersonId == personId)
+            .Select(share => new ShareScope(share.Relation, share.HorseId))
+            .FirstOrDefaultAsync();
+
+    /// <summary>Takes back the links that open this horse alone.</summary>
+    public static async Task RevokeOfHorseAsync(RecordsSession session, Guid horseId, CancellationToken cancellation)
+    {
+        List<ShareLinkRecord> open = await session
+            .Records.ShareLinks.Where(share => share.HorseId == horseId && share.RevokedAt == null)
+            .ToListAsync(cancellation);
+        open.ForEach(share => Revoke(session, share));
+    }
+
+    /// <summary>Takes a link back, and notes it in the trail.</summary>
+    public static void Revoke(RecordsSession session, ShareLinkRecord share)
+    {
+        share.Revoke(session.Now, session.Person.Id);
+        session.Note(AccessEvent.LinkRevoked, null, RecordText.Of(share.Id));
+    }
+}

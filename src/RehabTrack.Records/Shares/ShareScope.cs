@@ -1,0 +1,8 @@
+using RehabTrack.Records.Horses;
+
+namespace RehabTrack.Records.Shares;
+
+/// <summary>To what a share link holds whoever comes through it.</summary>
+/// <param name="Relation">Only horses beside which the person stands as this.</param>
+/// <param name="HorseId">Only this horse; null for all of them.</param>
+internal sealed record ShareScope(HorseRelation Relation, Guid? HorseId);

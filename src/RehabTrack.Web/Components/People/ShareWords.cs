@@ -1,0 +1,52 @@
+using RehabTrack.Records.Horses;
+using RehabTrack.Records.Shares;
+using RehabTrack.Wording;
+
+namespace RehabTrack.Web.Components.People;
+
+/// <summary>What is said of share links.</summary>
+public static class ShareWords
+{
+    /// <summary>Whose link it is and what it opens.</summary>
+    public static string Who(ShareLine line)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        return Say(
+            line.Relation == HorseRelation.Trainer ? ShareTexts.TrainerLine : ShareTexts.OwnerLine,
+            line.PersonName,
+            string.Join(", ", line.HorseNames)
+        );
+    }
+
+    /// <summary>The same, behind the name of a button.</summary>
+    public static string For(ShareLine line) => Say(ShareTexts.For, Who(line));
+
+    /// <summary>How a link stands: made, expired, opened.</summary>
+    /// <param name="link">The link; null when there is none.</param>
+    /// <param name="timeZone">The practice's time zone.</param>
+    public static IEnumerable<string> Standing(ShareLinkView? link, string timeZone)
+    {
+        if (link is null)
+        {
+            return [ShareTexts.NoLink];
+        }
+
+        string until = Moments.Of(link.ExpiresAt, timeZone);
+        return
+        [
+            link.IsExpired ? Say(ShareTexts.Expired, until) : Say(ShareTexts.Made, link.MadeBy, Moments.Of(link.MadeAt, timeZone), until),
+            link.LastSeenAt is { } seen ? Say(ShareTexts.Seen, Moments.Of(seen, timeZone)) : ShareTexts.NotSeen,
+        ];
+    }
+
+    /// <summary>The heading of the sheet that is printed.</summary>
+    public static string PaperTitle(ShareLine line)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        return line.Relation == HorseRelation.Trainer
+            ? ShareTexts.PaperTrainer
+            : Say(ShareTexts.PaperOwner, string.Join(", ", line.HorseNames));
+    }
+
+    private static string Say(string text, params object[] values) => string.Format(TextCulture.Default, text, values);
+}
