@@ -1,4 +1,3 @@
-using Microsoft.EntityFrameworkCore.Storage;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Room;
 
@@ -25,10 +24,7 @@ public sealed class AccessBook(RecordsAccess access)
     )
     {
         Writer writer = new(personId ?? Guid.Empty, access.Now, Guid.Empty, nameof(AccessBook));
-        await using RecordsContext records = await access.OpenAsync(practiceId, writer, cancellation);
-        await using IDbContextTransaction transaction = await records.Database.BeginTransactionAsync(cancellation);
-        records.Changes.Add(AccessLine.Of(records, what, null, detail));
-        await records.SaveChangesAsync(cancellation);
-        await transaction.CommitAsync(cancellation);
+        await using RecordsContext records = await access.OpenAsync(practiceId, null, cancellation);
+        await AccessNote.WriteAsync(records, writer, what, null, detail, cancellation);
     }
 }

@@ -9,7 +9,8 @@ internal static class AccessLine
     /// <summary>The kind of such a line.</summary>
     public const string Kind = "Access";
 
-    private const string EventField = "event";
+    /// <summary>The field that tells what it was.</summary>
+    public const string EventField = "event";
 
     private const string DetailField = "detail";
     private const int LongestDetail = 200;

@@ -8,19 +8,44 @@ internal static class ChangeFields
     private const string Readings = "readings";
     private static readonly string[] PlaceFields = ["part", "levelCm", "zone"];
 
+    /// <summary>All of them; none of a line whose words were erased.</summary>
     public static IReadOnlyList<FieldChange> Of(string? beforeJson, string afterJson)
     {
+        if (afterJson.Length == 0)
+        {
+            return [];
+        }
+
         using JsonDocument? before = beforeJson is null ? null : JsonDocument.Parse(beforeJson);
         using JsonDocument after = JsonDocument.Parse(afterJson);
         List<FieldChange> changes = [];
         Compare(changes, "", before?.RootElement, after.RootElement);
-        CompareReadings(changes, Member(before?.RootElement, Readings), Member(after.RootElement, Readings));
+        CompareReadings(changes, Member(before?.RootElement, Readings), Member(after.RootElement, Readings), _ => true);
         return changes;
     }
 
-    private static void CompareReadings(List<FieldChange> changes, JsonElement? before, JsonElement? after)
+    /// <summary>The fields of some readings alone.</summary>
+    public static IReadOnlyList<FieldChange> OfReadings(string? beforeJson, string afterJson, IReadOnlySet<Guid> readings)
     {
-        foreach (string id in Names(before).Union(Names(after), StringComparer.Ordinal))
+        List<FieldChange> changes = [];
+        if (afterJson.Length > 0)
+        {
+            using JsonDocument? before = beforeJson is null ? null : JsonDocument.Parse(beforeJson);
+            using JsonDocument after = JsonDocument.Parse(afterJson);
+            CompareReadings(
+                changes,
+                Member(before?.RootElement, Readings),
+                Member(after.RootElement, Readings),
+                id => Guid.TryParseExact(id, "D", out Guid reading) && readings.Contains(reading)
+            );
+        }
+
+        return changes;
+    }
+
+    private static void CompareReadings(List<FieldChange> changes, JsonElement? before, JsonElement? after, Func<string, bool> isWanted)
+    {
+        foreach (string id in Names(before).Union(Names(after), StringComparer.Ordinal).Where(isWanted))
         {
             JsonElement? was = Member(before, id);
             JsonElement? isNow = Member(after, id);

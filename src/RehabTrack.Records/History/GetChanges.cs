@@ -24,56 +24,16 @@ public sealed class GetChanges(RecordsAccess access) : UseCase<Guid, IReadOnlyLi
             return RecordProblems.NotFound("case");
         }
 
-        var lines = await (
-            from change in records.Changes.AsNoTracking()
-            join who in records.People on change.PersonId equals who.Id into people
-            from person in people.DefaultIfEmpty()
-            where change.CaseId == input
-            orderby change.At descending, change.Id descending
-            select new { Change = change, Name = person == null ? "" : person.Name }
-        )
+        ChangeRecord[] lines = await records
+            .Changes.AsNoTracking()
+            .Where(change => change.CaseId == input)
+            .OrderByDescending(change => change.At)
+            .ThenByDescending(change => change.Id)
             .Take(MostLines)
             .ToArrayAsync(cancellation);
-        ChangeView[] views =
-        [
-            .. lines.Select(line => new ChangeView
-            {
-                At = line.Change.At,
-                By = line.Name,
-                UseCase = line.Change.UseCase,
-                Kind = line.Change.Kind,
-                RecordId = line.Change.RecordId,
-                IsNew = line.Change.BeforeJson is null,
-                Fields = ChangeFields.Of(line.Change.BeforeJson, line.Change.AfterJson),
-            }),
-        ];
-        IReadOnlyDictionary<Guid, string> names = await PersonNames.OfAsync(
-            records,
-            views.SelectMany(view => view.Fields).SelectMany(field => new[] { PersonOf(field.Before), PersonOf(field.After) }),
-            cancellation
-        );
         return Outcome<IReadOnlyList<ChangeView>>.Of(
-            [
-                .. views.Select(view =>
-                    view with
-                    {
-                        Fields =
-                        [
-                            .. view.Fields.Select(field =>
-                                field with
-                                {
-                                    Before = PersonNames.Name(names, PersonOf(field.Before)) ?? field.Before,
-                                    After = PersonNames.Name(names, PersonOf(field.After)) ?? field.After,
-                                }
-                            ),
-                        ],
-                    }
-                ),
-            ],
+            await ChangeViews.OfAsync(records, lines, line => ChangeFields.Of(line.BeforeJson, line.AfterJson), cancellation),
             []
         );
     }
-
-    // People are told by name; an id that is nobody's stays as it is.
-    private static Guid? PersonOf(string? value) => Guid.TryParseExact(value, "D", out Guid id) ? id : null;
 }

@@ -39,10 +39,10 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
             .ToLookup(entry => ((ReadingRecord)entry.Entity).ExaminationId);
         foreach (EntityEntry entry in entries)
         {
-            if (entry.Entity is KeptRecord and not (ImportFileRecord or PermitLookRecord) && Told(entry, readings) is { } told)
+            if (IsTold(entry.Entity.GetType()) && Told(entry, readings) is { } told)
             {
                 KeptRecord kept = (KeptRecord)entry.Entity;
-                records.Changes.Add(Line(records, Kind(kept), kept.Id, CaseOf(kept), told.Before, told.After));
+                records.Changes.Add(Line(records, KindOf(kept.GetType()), kept.Id, CaseOf(kept), told.Before, told.After));
             }
         }
 
@@ -67,8 +67,15 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
             after.Add(field, value);
         }
 
-        return Line(records, Kind(kept), kept.Id, CaseOf(kept), null, after);
+        return Line(records, KindOf(kept.GetType()), kept.Id, CaseOf(kept), null, after);
     }
+
+    /// <summary>Whether changes of records of a type are told.</summary>
+    public static bool IsTold(Type record) =>
+        record.IsSubclassOf(typeof(KeptRecord)) && record != typeof(ImportFileRecord) && record != typeof(PermitLookRecord);
+
+    /// <summary>What a line calls records of a type.</summary>
+    public static string KindOf(Type record) => record.Name[..^"Record".Length];
 
     /// <summary>A line of the trail by whoever writes now; not yet chained.</summary>
     public static ChangeRecord Line(
@@ -115,8 +122,6 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
     }
 
     private static bool IsWritten(EntityEntry entry) => entry.State is EntityState.Added or EntityState.Modified or EntityState.Deleted;
-
-    private static string Kind(KeptRecord kept) => kept.GetType().Name[..^"Record".Length];
 
     private static Guid? CaseOf(KeptRecord kept) =>
         kept switch

@@ -57,6 +57,12 @@ public enum Right
     /// <summary>Read who changed what.</summary>
     SeeHistory,
 
+    /// <summary>Read, check and take out the practice's whole trail.</summary>
+    SeeTrail,
+
+    /// <summary>Take out and erase what is held of a person.</summary>
+    KeepPersonalData,
+
     /// <summary>Read what is permitted today, and what a vet released.</summary>
     SeePermits,
 

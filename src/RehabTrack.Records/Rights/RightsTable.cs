@@ -16,6 +16,8 @@ public static class RightsTable
                     or Right.ChangeLinks
                     or Right.ChangePractice
                     or Right.ChangeStaff
+                    or Right.SeeTrail
+                    or Right.KeepPersonalData
                     or Right.DecideExercise
                     or Right.CloseCases
                     or Right.ChangeCover

@@ -9,6 +9,7 @@ using RehabTrack.Web.Features.Concerns;
 using RehabTrack.Web.Features.Horses;
 using RehabTrack.Web.Features.Import;
 using RehabTrack.Web.Features.Reminders;
+using RehabTrack.Web.Features.Trail;
 using RehabTrack.Web.Jobs;
 using RehabTrack.Web.Shared.Links;
 using RehabTrack.Web.Shared.Yard;
@@ -134,6 +135,7 @@ public static class WebHost
         app.MapImports();
         app.MapCalendars();
         app.MapYard();
+        app.MapTrail();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = "'none'");
     }
 }

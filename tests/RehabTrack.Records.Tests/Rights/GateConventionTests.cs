@@ -57,6 +57,9 @@ public sealed class GateConventionTests(GateConventionTests.Doors doors) : IClas
         typeof(RevokeFeed),
         typeof(ListBackups),
         typeof(MakeBackup),
+        typeof(GetTrail),
+        typeof(CheckTrail),
+        typeof(ExportTrail),
     ];
 
     public static TheoryData<string> UseCases => [.. RecordsServices.UseCases().Select(type => type.FullName!)];

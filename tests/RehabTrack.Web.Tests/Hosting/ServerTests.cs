@@ -109,7 +109,19 @@ public sealed partial class ServerTests(RunningApp app) : IClassFixture<RunningA
     public async Task No_page_carries_script_of_its_own()
     {
         using HttpClient browser = await app.BrowserAsync(app.Vet);
-        foreach (string page in new[] { "/", "/horses", "/import", "/people", "/practice", "/about-the-verdict", "/about/use" })
+        foreach (
+            string page in new[]
+            {
+                "/",
+                "/horses",
+                "/import",
+                "/people",
+                "/practice",
+                "/about-the-verdict",
+                "/about/use",
+                "/practice/trail",
+            }
+        )
         {
             string html = await browser.GetStringAsync(page);
             Assert.DoesNotMatch(InlineScript(), html);

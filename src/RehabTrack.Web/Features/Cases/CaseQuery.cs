@@ -29,6 +29,9 @@ public sealed record CaseQuery
     /// <summary>The other date the chosen place is compared with.</summary>
     public DateOnly? Compare { get; init; }
 
+    /// <summary>Whether the chosen place shows who changed it.</summary>
+    public bool Who { get; init; }
+
     /// <summary>Whether the ladder shows places with the shift of the tape taken out.</summary>
     public bool Straight { get; init; }
 
@@ -62,6 +65,7 @@ public sealed record CaseQuery
                     ? path
                     : null,
             Compare = DayText.Read(find("compare")),
+            Who = find("who") == "1",
             Straight = find("view") == "straight",
             Why = find("why") == "1",
             Changes = find("changes") == "1",
@@ -82,6 +86,7 @@ public sealed record CaseQuery
             ("zone", Zone),
             ("path", Path is { } path ? Code(path) : null),
             ("compare", DayText.Of(Compare)),
+            ("who", Who ? "1" : null),
             ("view", Straight ? "straight" : null),
             ("why", Why ? "1" : null),
             ("changes", Changes ? "1" : null),
@@ -96,7 +101,17 @@ public sealed record CaseQuery
     }
 
     /// <summary>The same view without a chosen rung.</summary>
-    public CaseQuery WithoutRung() => this with { Date = null, Examination = null, Level = null, Zone = null, Path = null, Compare = null };
+    public CaseQuery WithoutRung() =>
+        this with
+        {
+            Date = null,
+            Examination = null,
+            Level = null,
+            Zone = null,
+            Path = null,
+            Compare = null,
+            Who = false,
+        };
 
     private static string Code(LinkPath path) =>
         path switch

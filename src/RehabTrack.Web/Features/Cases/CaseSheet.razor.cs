@@ -56,6 +56,9 @@ public sealed partial class CaseSheet
     [SupplyParameterFromQuery(Name = "path")]
     private string? PathText { get; set; }
 
+    [SupplyParameterFromQuery(Name = "who")]
+    private string? WhoText { get; set; }
+
     [SupplyParameterFromQuery(Name = "compare")]
     private string? CompareText { get; set; }
 
@@ -118,6 +121,7 @@ public sealed partial class CaseSheet
                 "date" => DateText,
                 "examination" => ExaminationText,
                 "level" => LevelText,
+                "who" => WhoText,
                 "zone" => ZoneText,
                 "path" => PathText,
                 "compare" => CompareText,

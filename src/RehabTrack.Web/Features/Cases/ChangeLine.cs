@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using RehabTrack.Records.History;
+using RehabTrack.Web.Components.Audit;
 using RehabTrack.Wording;
 
 namespace RehabTrack.Web.Features.Cases;
@@ -11,6 +12,9 @@ namespace RehabTrack.Web.Features.Cases;
 /// <param name="Fields">What changed, field by field.</param>
 public sealed partial record ChangeLine(string What, string By, DateTime At, IReadOnlyList<string> Fields)
 {
+    /// <summary>Its number in the trail; of several savings that stand together that of the last.</summary>
+    public long Number { get; init; }
+
     private const string Savings = "SaveDraft";
 
     /// <summary>The lines of a history, latest first. Savings of one draft by one person, one after the other, are one line.</summary>
@@ -36,12 +40,40 @@ public sealed partial record ChangeLine(string What, string By, DateTime At, IRe
             }
         }
 
-        return [.. groups.Select(group => new ChangeLine(Title(group[0]), group[0].By, group[0].At, FieldsOf(group)))];
+        return [.. groups.Select(Of)];
     }
 
+    /// <summary>Every line by itself, in the order given.</summary>
+    public static IReadOnlyList<ChangeLine> Each(IReadOnlyList<ChangeView> changes) => [.. changes.Select(change => Of([change]))];
+
+    private static ChangeLine Of(List<ChangeView> group) =>
+        new(
+            Title(group[0]),
+            group[0].By.Length > 0 ? group[0].By : TrailTexts.NobodyKnown,
+            group[0].At,
+            group[0].IsErased ? [TrailTexts.WordsErased] : FieldsOf(group)
+        )
+        {
+            Number = group[0].Number,
+        };
+
     private static string Title(ChangeView change) =>
-        ChangeWords.DoneBy(change.UseCase)
+        AccessTitle(change)
+        ?? ChangeWords.DoneBy(change.UseCase)
         ?? string.Format(TextCulture.Default, change.IsNew ? CasePage.DidAdd : CasePage.DidChange, ChangeWords.Kind(change.Kind));
+
+    private static string? AccessTitle(ChangeView change) =>
+        change.Event switch
+        {
+            null => null,
+            AccessEvent.RightRefused => string.Format(
+                TextCulture.Default,
+                TrailTexts.Refused,
+                AccessEventNames.Of(AccessEvent.RightRefused),
+                ChangeWords.DoneBy(change.UseCase) ?? change.UseCase
+            ),
+            { } what => AccessEventNames.Of(what),
+        };
 
     private static string[] FieldsOf(List<ChangeView> group) =>
         [

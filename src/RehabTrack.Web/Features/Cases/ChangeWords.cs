@@ -58,6 +58,21 @@ public static class ChangeWords
         ["Reminder"] = CasePage.Kind_Reminder,
         ["Care"] = CasePage.Kind_Care,
         ["Acknowledgement"] = CasePage.Kind_Acknowledgement,
+        ["Access"] = CasePage.Kind_Access,
+        ["Erasure"] = CasePage.Kind_Erasure,
+        ["Person"] = CasePage.Kind_Person,
+        ["Practice"] = CasePage.Kind_Practice,
+        ["Yard"] = CasePage.Kind_Yard,
+        ["HorseLink"] = CasePage.Kind_HorseLink,
+        ["HorsePhoto"] = CasePage.Kind_HorsePhoto,
+        ["ImportMapping"] = CasePage.Kind_ImportMapping,
+        ["RepeatTracing"] = CasePage.Kind_RepeatTracing,
+        ["ExerciseEntry"] = CasePage.Kind_ExerciseEntry,
+        ["PlanDraft"] = CasePage.Kind_PlanDraft,
+        ["Decision"] = CasePage.Kind_Decision,
+        ["Concern"] = CasePage.Kind_Concern,
+        ["Cover"] = CasePage.Kind_Cover,
+        ["Feed"] = CasePage.Kind_Feed,
     };
 
     private static readonly Dictionary<string, string> Fields = new(StringComparer.Ordinal)
@@ -144,6 +159,13 @@ public static class ChangeWords
         ["context"] = CasePage.Field_context,
         ["standDownUntil"] = CasePage.Field_standDownUntil,
         ["archivedReason"] = CasePage.Field_reason,
+        ["phone"] = CasePage.Field_phone,
+        ["language"] = CasePage.Field_language,
+        ["canSignIn"] = CasePage.Field_canSignIn,
+        ["detail"] = CasePage.Field_detail,
+        ["numbers"] = CasePage.Field_numbers,
+        ["timeZone"] = CasePage.Field_timeZone,
+        ["address"] = CasePage.Field_address,
     };
 
     // Who did it and when stands in the line itself, and of what in the page's head.
