@@ -10,6 +10,7 @@ public sealed class ChangeLineTests
     private static ChangeView Change(string useCase, string by, int minute, string? before, string? after) =>
         new()
         {
+            Number = 1,
             At = new DateTime(2026, 9, 8, 12, minute, 0, DateTimeKind.Utc),
             By = by,
             UseCase = useCase,
