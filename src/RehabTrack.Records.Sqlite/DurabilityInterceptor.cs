@@ -3,10 +3,13 @@ using Microsoft.EntityFrameworkCore.Diagnostics;
 
 namespace RehabTrack.Records.Sqlite;
 
-/// <summary>Opens every connection so that a commit is on the disk before it is answered: NORMAL may lose the last ones on power loss.</summary>
+/// <summary>
+/// Opens every connection so that a commit is on the disk before it is answered: NORMAL may lose the last ones on power loss. What is
+/// erased is overwritten, so that it cannot be read out of the file's free pages.
+/// </summary>
 internal sealed class DurabilityInterceptor : DbConnectionInterceptor
 {
-    private const string Full = "PRAGMA synchronous=FULL";
+    private const string Full = "PRAGMA synchronous=FULL; PRAGMA secure_delete=ON";
 
     public override void ConnectionOpened(DbConnection connection, ConnectionEndEventData eventData)
     {

@@ -31,6 +31,7 @@ public static class RecordsServices
         services.AddSingleton<AccessBook>();
         services.AddSingleton<VerifyTrail>();
         services.AddSingleton<ShareDoor>();
+        services.AddSingleton<ForgetAccess>();
         services.AddSingleton<EnsureLocalPractice>();
         services.AddSingleton<LoadDemo>();
         services.AddSingleton<RenewSummaries>();

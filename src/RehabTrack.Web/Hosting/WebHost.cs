@@ -8,6 +8,7 @@ using RehabTrack.Web.Features.Board;
 using RehabTrack.Web.Features.Concerns;
 using RehabTrack.Web.Features.Horses;
 using RehabTrack.Web.Features.Import;
+using RehabTrack.Web.Features.People;
 using RehabTrack.Web.Features.Reminders;
 using RehabTrack.Web.Features.Trail;
 using RehabTrack.Web.Jobs;
@@ -77,6 +78,7 @@ public static class WebHost
         services.AddSingleton<ConcernBell>();
         services.AddHostedService<ConcernMailJob>();
         services.AddHostedService<SummaryRenewalJob>();
+        services.AddHostedService<ForgetAccessJob>();
         services.AddHostedService<BackupJob>();
     }
 
@@ -136,6 +138,7 @@ public static class WebHost
         app.MapCalendars();
         app.MapYard();
         app.MapTrail();
+        app.MapPersonFile();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = "'none'");
     }
 }

@@ -15,6 +15,7 @@ public sealed class UseCaseTests : IDisposable
         ["ShareDoor"] = "tells who comes through a share link; what they may is asked at the gate",
         ["AccessBook"] = "notes who came in and who was not let in; reads nothing",
         ["VerifyTrail"] = "checks hashes for whoever has the database in hand; tells no word of what is kept",
+        ["ForgetAccess"] = "empties notes of access that were kept long enough",
         ["EnsureLocalPractice"] = "makes the first practice and its vet",
         ["RenewSummaries"] = "computes again what an older engine computed",
         ["LoadDemo"] = "opens an empty data folder with the invented practice, through the use cases",

@@ -29,6 +29,7 @@ public sealed class GateConventionTests(GateConventionTests.Doors doors) : IClas
         typeof(ShareDoor),
         typeof(AccessBook),
         typeof(VerifyTrail),
+        typeof(ForgetAccess),
         typeof(EnsureLocalPractice),
         typeof(LoadDemo),
         typeof(RenewSummaries),
@@ -60,6 +61,8 @@ public sealed class GateConventionTests(GateConventionTests.Doors doors) : IClas
         typeof(GetTrail),
         typeof(CheckTrail),
         typeof(ExportTrail),
+        typeof(ExportPerson),
+        typeof(ErasePerson),
     ];
 
     public static TheoryData<string> UseCases => [.. RecordsServices.UseCases().Select(type => type.FullName!)];

@@ -1,0 +1,128 @@
+using System.Text.Json;
+using Microsoft.EntityFrameworkCore;
+using RehabTrack.Records.History;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.People;
+
+/// <summary>
+/// Takes out what is held of a person, as JSON: who they are, the horses they stand beside, letters and calls, what the trail says of
+/// them, and what they did, by kind and time. What they wrote about horses is the horses' record and is not in it.
+/// </summary>
+public sealed class ExportPerson(RecordsAccess access) : UseCase<Guid, string>(access)
+{
+    private static readonly JsonSerializerOptions Readable = new(RecordJson.Options) { WriteIndented = true };
+
+    private protected override Right Right => Right.KeepPersonalData;
+
+    private protected override async Task<Outcome<string>> RunAsync(RecordsSession session, Guid input, CancellationToken cancellation)
+    {
+        RecordsContext records = session.Records;
+        PersonRecord? person = await records.People.AsNoTracking().FirstOrDefaultAsync(record => record.Id == input, cancellation);
+        if (person is null)
+        {
+            return RecordProblems.NotFound("person");
+        }
+
+        await AccessNote.WriteAsync(
+            records,
+            new Writer(session.Person.Id, session.Now, Guid.Empty, nameof(ExportPerson)),
+            AccessEvent.DataExported,
+            person.Id,
+            null,
+            cancellation
+        );
+        return JsonSerializer.Serialize(
+            new
+            {
+                TakenOutAt = session.Now,
+                Practice = session.Practice.Name,
+                Person = new
+                {
+                    person.Id,
+                    person.Name,
+                    person.Role,
+                    person.Phone,
+                    person.Mail,
+                    person.Language,
+                    person.CanSignIn,
+                    PutAwayAt = person.ArchivedAt,
+                },
+                Horses = await (
+                    from link in records.HorseLinks
+                    join horse in records.Horses on link.HorseId equals horse.Id
+                    where link.PersonId == person.Id
+                    orderby link.Id
+                    select new
+                    {
+                        horse.Name,
+                        link.Relation,
+                        link.From,
+                        link.Until,
+                    }
+                ).ToArrayAsync(cancellation),
+                Letters = await records
+                    .Reminders.Where(letter => letter.PersonId == person.Id)
+                    .OrderBy(letter => letter.Id)
+                    .Select(letter => new
+                    {
+                        letter.Mail,
+                        letter.BegunAt,
+                        letter.State,
+                    })
+                    .ToArrayAsync(cancellation),
+                Calls = await records
+                    .Calls.Where(call => call.PersonId == person.Id)
+                    .OrderBy(call => call.Id)
+                    .Select(call => new
+                    {
+                        call.NotedAt,
+                        call.Outcome,
+                        call.Words,
+                    })
+                    .ToArrayAsync(cancellation),
+                Cover = await records
+                    .Covers.Where(cover => cover.VetId == person.Id || cover.CoveringVetId == person.Id)
+                    .OrderBy(cover => cover.Id)
+                    .Select(cover => new { cover.From, cover.To })
+                    .ToArrayAsync(cancellation),
+                LooksAtPermits = await records
+                    .PermitLooks.Where(look => look.PersonId == person.Id)
+                    .OrderBy(look => look.Id)
+                    .Select(look => look.LastAt)
+                    .ToArrayAsync(cancellation),
+                SaidOfThem = (
+                    await records
+                        .Changes.AsNoTracking()
+                        .Where(line => line.RecordId == person.Id)
+                        .OrderBy(line => line.Number)
+                        .ToArrayAsync(cancellation)
+                ).Select(line => new
+                {
+                    line.Number,
+                    line.At,
+                    line.UseCase,
+                    line.Kind,
+                    Fields = ChangeFields.Of(line.BeforeJson, line.AfterJson),
+                }),
+                DoneByThem = (
+                    await records
+                        .Changes.AsNoTracking()
+                        .Where(line => line.PersonId == person.Id)
+                        .OrderBy(line => line.Number)
+                        .ToArrayAsync(cancellation)
+                ).Select(line => new
+                {
+                    line.Number,
+                    line.At,
+                    line.UseCase,
+                    line.Kind,
+                    Event = line.Kind == AccessLine.Kind ? AccessLine.EventOf(line.AfterJson) : null,
+                }),
+            },
+            Readable
+        );
+    }
+}

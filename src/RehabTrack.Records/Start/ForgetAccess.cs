@@ -1,0 +1,37 @@
+using Microsoft.EntityFrameworkCore.Storage;
+using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.History;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.Start;
+
+/// <summary>Empties the notes of access that were kept as long as <c>shared/retention.json</c> says; the trail still fits.</summary>
+public sealed class ForgetAccess(RecordsAccess access, VerifyTrail trails)
+{
+    private static readonly TimeSpan Kept = TimeSpan.FromDays(ReferenceTable.Load("retention")["accessDays"]);
+
+    /// <summary>Does it for all practices, and answers how many notes were emptied.</summary>
+    public async Task<int> RunAsync(CancellationToken cancellation = default)
+    {
+        DateTime now = access.Now;
+        DateTime oldest = now - Kept;
+        int emptied = 0;
+        foreach (Guid practice in (await trails.PracticesAsync(cancellation)).Append(Guid.Empty))
+        {
+            Writer program = new(Guid.Empty, now, Guid.Empty, nameof(ForgetAccess));
+            await using RecordsContext records = await access.OpenAsync(practice, program, cancellation);
+            await using IDbContextTransaction transaction = await records.Database.BeginTransactionAsync(cancellation);
+            emptied += await Erasure.EmptyAsync(
+                records,
+                records.Changes.Where(line => line.Kind == AccessLine.Kind && line.At < oldest),
+                ErasureReason.KeptLongEnough,
+                null,
+                cancellation
+            );
+            await transaction.CommitAsync(cancellation);
+        }
+
+        return emptied;
+    }
+}
