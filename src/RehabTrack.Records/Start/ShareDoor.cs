@@ -74,7 +74,12 @@ public sealed class ShareDoor(RecordsAccess access, AccessBook book)
     public async Task<string?> PhoneAsync(CancellationToken cancellation = default)
     {
         await using RecordsContext all = await access.OpenAsync(Guid.Empty, null, cancellation);
-        PracticeRecord[] practices = await all.Practices.IgnoreQueryFilters().AsNoTracking().Take(2).ToArrayAsync(cancellation);
+        PracticeRecord[] practices = await all
+            .Practices.IgnoreQueryFilters()
+            .AsNoTracking()
+            .OrderBy(practice => practice.Id)
+            .Take(2)
+            .ToArrayAsync(cancellation);
         return practices is [{ ArchivedAt: null } only] ? only.Phone : null;
     }
 
