@@ -84,7 +84,7 @@ public sealed class UnsentTests(ChromiumFixture chromium, OwnDemoFixture demo) :
         Visit visit = await chromium.VisitAsync(demo.App, Screen.Phone);
         await visit.SignInByNameAsync(person);
         await Horse(visit, horse).Locator(link).ClickAsync();
-        await visit.Page.Locator("form[data-unsent-form]").WaitForAsync();
+        await visit.Page.Locator("form[data-unsent-typed-form]").WaitForAsync();
         return visit;
     }
 }
