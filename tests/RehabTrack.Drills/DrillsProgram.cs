@@ -10,8 +10,8 @@ namespace RehabTrack.Drills;
 
 /// <summary>
 /// Drills what must not cost anybody a number: a pulled plug, a full disk, many editors, a backup under load. Prints a table with what
-/// was lost beside its bar; ends with 1 when anything was. <c>short</c> does a few rounds; a number behind it seeds the moments of the
-/// kills.
+/// was lost beside its bar; ends with 1 when anything was. <c>short</c> does a few rounds, <c>only</c> and a name one drill; a number at the end
+/// seeds the moments of the kills.
 /// </summary>
 internal static class DrillsProgram
 {
@@ -32,22 +32,24 @@ internal static class DrillsProgram
 
         bool isShort = arguments is ["short", ..];
         string[] rest = isShort ? arguments[1..] : arguments;
+        string? only = rest is ["only", string chosen, ..] ? chosen : null;
+        rest = only is null ? rest : rest[2..];
         int seed = rest is [string given, ..] ? int.Parse(given, CultureInfo.InvariantCulture) : UsualSeed;
-        Func<Task<DrillRow>>[] drills =
+        (string Name, Func<Task<DrillRow>> RunAsync)[] drills =
         [
-            () => KillDrill.RunAsync(isShort ? 6 : 200, seed),
-            () => KilledMigrationDrill.RunAsync(isShort ? 1 : 50, seed),
-            () => DiskFullDrill.RunAsync(isShort ? 2 : 20, seed),
-            () => EditorsDrill.RunAsync(isShort ? 1 : 10),
-            () => BackupDrill.RunAsync(isShort ? 1 : 20),
+            ("kill", () => KillDrill.RunAsync(isShort ? 6 : 200, seed)),
+            ("start", () => KilledMigrationDrill.RunAsync(isShort ? 1 : 50, seed)),
+            ("disk", () => DiskFullDrill.RunAsync(isShort ? 2 : 20, seed)),
+            ("editors", () => EditorsDrill.RunAsync(isShort ? 1 : 10)),
+            ("backup", () => BackupDrill.RunAsync(isShort ? 1 : 20)),
         ];
         long begun = Stopwatch.GetTimestamp();
         int lost = 0;
         Console.WriteLine("| drill | rounds | seen | lost | bar |");
         Console.WriteLine("| --- | --- | --- | --- | --- |");
-        foreach (Func<Task<DrillRow>> drill in drills)
+        foreach ((_, Func<Task<DrillRow>> runAsync) in drills.Where(drill => only is null || drill.Name == only))
         {
-            DrillRow row = await drill();
+            DrillRow row = await runAsync();
             Console.WriteLine(
                 string.Create(CultureInfo.InvariantCulture, $"| {row.Drill} | {row.Rounds} | {row.Seen} | {row.Lost.Count} | 0 |")
             );

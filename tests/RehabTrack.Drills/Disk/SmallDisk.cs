@@ -3,10 +3,10 @@ using System.Globalization;
 
 namespace RehabTrack.Drills.Disk;
 
-/// <summary>A disk of a few megabytes that can be filled: a file system in memory.</summary>
+/// <summary>A small disk that can be filled: a file system in memory.</summary>
 internal sealed class SmallDisk : IDisposable
 {
-    private const int Megabytes = 8;
+    private const int Megabytes = 64;
     private const int Block = 4096;
     private readonly DrillFolder folder;
 

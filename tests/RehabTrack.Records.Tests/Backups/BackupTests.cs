@@ -247,6 +247,23 @@ public sealed class BackupTests : IDisposable
     }
 
     [Fact]
+    public async Task Words_of_the_trail_that_are_gone_are_read_as_such_and_missed_where_no_line_says_so()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        Assert.True(
+            await house.LookAsync(records =>
+                records.Database.ExecuteSqlRawAsync(
+                    """UPDATE "Change" SET "BeforeJson" = NULL, "AfterJson" = '', "Salt" = NULL WHERE "Kind" = 'Person' """
+                )
+            ) > 0
+        );
+
+        Problem broken = Assert.Single((await RecordsCheck.FolderAsync(house.Folder, null, default)).Problems);
+
+        Assert.Equal(("trail-broken", "EmptiedUnsaid"), (broken.Code, broken.Arguments[2]));
+    }
+
+    [Fact]
     public async Task Verify_finds_a_damaged_page_in_a_data_folder_and_a_folder_without_data()
     {
         await using RecordsHouse house = await RecordsHouse.BuildAsync();

@@ -7,7 +7,8 @@ namespace RehabTrack.Web.Features.Backups;
 /// <summary>What is said of backups.</summary>
 internal static class BackupWords
 {
-    private const double Megabyte = 1024 * 1024;
+    private const double Kilobyte = 1024;
+    private const double Megabyte = Kilobyte * Kilobyte;
 
     public static string How(BackupSettings settings, string folder) =>
         string.Format(
@@ -33,5 +34,8 @@ internal static class BackupWords
     public static string Failed(BackupAttempt attempt, string timeZone) =>
         string.Format(TextCulture.Default, BackupPage.LastFailed, Moments.Of(attempt.At, timeZone));
 
-    public static string Size(BackupCopy copy) => string.Format(TextCulture.Default, BackupPage.Megabytes, copy.Length / Megabyte);
+    public static string Size(BackupCopy copy) =>
+        copy.Length < Megabyte
+            ? string.Format(TextCulture.Default, BackupPage.Kilobytes, copy.Length / Kilobyte)
+            : string.Format(TextCulture.Default, BackupPage.Megabytes, copy.Length / Megabyte);
 }
