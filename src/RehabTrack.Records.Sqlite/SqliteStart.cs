@@ -34,10 +34,13 @@ public sealed class SqliteStart
         try
         {
             await using RecordsContext records = await factory.CreateDbContextAsync(cancellation);
+            await UndoHalfWrittenAsync(records, cancellation);
             await RefuseNewerAsync(records, cancellation);
-            await records.Database.ExecuteSqlRawAsync("DROP TABLE IF EXISTS \"__EFMigrationsLock\"", cancellation);
-            await records.Database.MigrateAsync(cancellation);
+            // The log comes first: a migration that is killed is then undone by whoever opens the database next, also to read only.
             await records.Database.ExecuteSqlRawAsync("PRAGMA journal_mode=WAL", cancellation);
+            await records.Database.ExecuteSqlRawAsync("DROP TABLE IF EXISTS \"__EFMigrationsLock\"", cancellation);
+            await DropHalfRebuiltAsync(records, cancellation);
+            await records.Database.MigrateAsync(cancellation);
             await OldLines.ChainAsync(records, cancellation);
             await KeepHistoryAsync(records, cancellation);
         }
@@ -100,6 +103,39 @@ public sealed class SqliteStart
         }
 
         await transaction.CommitAsync(cancellation);
+    }
+
+    /// <summary>
+    /// A write that was killed before there was a log is undone by the first who reads and may write. What asks for the migrations opens
+    /// the database to read only, and would fail on it for ever.
+    /// </summary>
+    private async Task UndoHalfWrittenAsync(RecordsContext records, CancellationToken cancellation)
+    {
+        if (File.Exists(folder.Database))
+        {
+            await records.Database.ExecuteSqlRawAsync("SELECT COUNT(*) FROM sqlite_master", cancellation);
+        }
+    }
+
+    /// <summary>
+    /// A migration that rebuilds a table fills a new one beside it before it takes the old one's name. One that was killed in between left
+    /// the new one; while the old one is there too, it holds nothing of its own, and is made anew.
+    /// </summary>
+    private static async Task DropHalfRebuiltAsync(RecordsContext records, CancellationToken cancellation)
+    {
+        List<string> left = await records
+            .Database.SqlQueryRaw<string>(
+                """
+                SELECT "new".name AS "Value" FROM sqlite_master AS "new"
+                JOIN sqlite_master AS "old" ON "old".type = 'table' AND "new".name = 'ef_temp_' || "old".name
+                WHERE "new".type = 'table'
+                """
+            )
+            .ToListAsync(cancellation);
+        foreach (string table in left)
+        {
+            await records.Database.ExecuteSqlRawAsync($"DROP TABLE \"{table}\"", cancellation);
+        }
     }
 
     private async Task RefuseNewerAsync(RecordsContext records, CancellationToken cancellation)

@@ -32,6 +32,8 @@ internal static class BackupProblems
 
     public static Problem DatabaseDamaged(string database, string what) => new("", "database-damaged", database, what);
 
+    public static Problem HalfWritten(string place) => new("", "database-half-written", place);
+
     public static Problem RowUnreadable(string table, string id, string why) => new("", "row-unreadable", table, id, why);
 
     public static Problem CountDiffers(string table, long counted, long read) =>

@@ -115,7 +115,11 @@ public static class RecordsCheck
         }
         catch (SqliteException broken)
         {
-            return report with { Problems = [.. report.Problems, BackupProblems.DatabaseDamaged(place, broken.Message)] };
+            Problem wrong =
+                broken.SqliteErrorCode == SQLitePCL.raw.SQLITE_READONLY
+                    ? BackupProblems.HalfWritten(place)
+                    : BackupProblems.DatabaseDamaged(place, broken.Message);
+            return report with { Problems = [.. report.Problems, wrong] };
         }
     }
 
