@@ -134,7 +134,8 @@ public sealed class SqliteStart
             .ToListAsync(cancellation);
         foreach (string table in left)
         {
-            await records.Database.ExecuteSqlRawAsync($"DROP TABLE \"{table}\"", cancellation);
+            string drop = $"DROP TABLE \"{table}\"";
+            await records.Database.ExecuteSqlRawAsync(drop, cancellation);
         }
     }
 
