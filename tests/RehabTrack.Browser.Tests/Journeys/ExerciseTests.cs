@@ -22,7 +22,7 @@ public sealed class ExerciseTests(ChromiumFixture chromium, OwnDemoFixture demo)
         await Assertions.Expect(horse).ToContainTextAsync("Logged today: walk 20 min, trot 25 min");
 
         await horse.Locator("a.alarm").ClickAsync();
-        await Assertions.Expect(trainer.Page.Locator(".notice.red a[href^='tel:']").First).ToBeVisibleAsync();
+        await Assertions.Expect(trainer.Page.Locator(".notice.red a[href^='tel:']:visible").First).ToBeVisibleAsync();
         await trainer.Page.Locator("#words").FillAsync("warm, left hind");
         await trainer.Page.Locator("button.danger").ClickAsync();
         await Assertions.Expect(horse).ToContainTextAsync("Nobody of the practice has seen it yet.");
