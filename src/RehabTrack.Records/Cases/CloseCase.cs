@@ -1,6 +1,7 @@
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Bookings;
+using RehabTrack.Records.Covers;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
@@ -38,6 +39,11 @@ public sealed class CloseCase(RecordsAccess access) : Command<CloseCaseInput, Cl
         if (told.Version != input.Version)
         {
             return RecordProblems.ChangedMeanwhile;
+        }
+
+        if (await HorseVets.RefusalAsync(session, told.HorseId, cancellation) is { } refusal)
+        {
+            return refusal;
         }
 
         List<CaseRecord> open = await records

@@ -1,5 +1,6 @@
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Permits;
+using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Practices;
 
@@ -37,6 +38,9 @@ public sealed record ExerciseView
 
     /// <summary>The booked days of its open cases that passed without an examination, oldest first.</summary>
     public required IReadOnlyList<MissedRecheck> Missed { get; init; }
+
+    /// <summary>Why the vet who asks may not sign for this horse today; null when they may, and for who is no vet.</summary>
+    public Problem? SigningRefused { get; init; }
 
     /// <summary>The number of the last line: send it with a signature, so that nothing is signed over what was not seen.</summary>
     public int LastNumber => Lines.Count == 0 ? 0 : Lines[^1].Number;

@@ -5,6 +5,7 @@ using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Schedule;
 using RehabTrack.Records.Bookings;
 using RehabTrack.Records.Cases;
+using RehabTrack.Records.Covers;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Practices;
@@ -103,6 +104,7 @@ public sealed class GetExercise(RecordsAccess access) : UseCase<Guid, ExerciseVi
                     })
                     .OrderByDescending(decision => decision.Line.Number),
             ],
+            SigningRefused = session.Allows(Right.DecideExercise) ? await HorseVets.RefusalAsync(session, input, cancellation) : null,
             Missed = await MissedAsync(session, input, cancellation),
             Concerns =
             [

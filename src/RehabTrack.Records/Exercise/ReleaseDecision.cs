@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Covers;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
@@ -32,6 +33,11 @@ public sealed class ReleaseDecision(RecordsAccess access) : Command<ReleaseDecis
         if (decision.Version != input.Version)
         {
             return RecordProblems.ChangedMeanwhile;
+        }
+
+        if (await HorseVets.RefusalAsync(session, decision.HorseId, cancellation) is { } refusal)
+        {
+            return refusal;
         }
 
         ExerciseEntryRecord last = await ExerciseRows

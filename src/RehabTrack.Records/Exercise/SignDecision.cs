@@ -4,6 +4,7 @@ using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Rechecks.Suggestions;
+using RehabTrack.Records.Covers;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
@@ -28,6 +29,12 @@ public sealed class SignDecision(RecordsAccess access) : Command<SignDecisionInp
         if (await ExerciseRows.HorseAsync(session, input.HorseId, cancellation) is null)
         {
             return RecordProblems.NotFound("horse");
+        }
+
+        // To stop the work is every vet's: it can only lower.
+        if (input.Decision.Kind != DecisionKind.Stop && await HorseVets.RefusalAsync(session, input.HorseId, cancellation) is { } refusal)
+        {
+            return refusal;
         }
 
         List<ExerciseEntryRecord> lines = [.. (await ExerciseRows.LinesAsync(records, [input.HorseId], cancellation))[input.HorseId]];

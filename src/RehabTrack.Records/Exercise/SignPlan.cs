@@ -3,6 +3,7 @@ using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Covers;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
@@ -33,6 +34,11 @@ public sealed class SignPlan(RecordsAccess access) : Command<SignPlanInput, Save
         if (draft.Version != input.Version)
         {
             return RecordProblems.ChangedMeanwhile;
+        }
+
+        if (await HorseVets.RefusalAsync(session, input.HorseId, cancellation) is { } refusal)
+        {
+            return refusal;
         }
 
         List<ExerciseEntryRecord> lines = [.. (await ExerciseRows.LinesAsync(records, [input.HorseId], cancellation))[input.HorseId]];

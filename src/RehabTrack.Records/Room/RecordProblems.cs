@@ -17,6 +17,9 @@ internal static class RecordProblems
     /// <summary>The right to do it is given, but not to this.</summary>
     public static Problem VetOnly(string field) => new(field, "vet-only");
 
+    /// <summary>The right to sign is given, but another vet is responsible for the horse.</summary>
+    public static Problem OtherVet(IEnumerable<string> names) => new("", "other-vet-responsible", string.Join(", ", names));
+
     /// <summary>Somebody wrote in between, and nothing tells the two apart field by field.</summary>
     public static Problem ChangedMeanwhile { get; } = new("", "changed-meanwhile", "", "");
 }

@@ -1,6 +1,7 @@
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Records.Cases;
+using RehabTrack.Records.Covers;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Rights;
@@ -164,6 +165,20 @@ internal sealed class ExerciseHouse : IAsyncDisposable
             Disagreement = "the horse goes well",
         };
         return await House.Get<SignDecision>().ExecuteAsync(who ?? House.Vet, change is null ? input : change(input));
+    }
+
+    /// <summary>Lets a vet stand in for the responsible one, from so many days from today to so many.</summary>
+    public async Task<Saved> StandInAsync(Actor covering, int from = 0, int to = 0)
+    {
+        DateOnly today = DateOnly.FromDateTime(House.Time.GetUtcNow().UtcDateTime);
+        return (
+            await House
+                .Get<SaveCover>()
+                .ExecuteAsync(
+                    House.Vet,
+                    new SaveCoverInput(Guid.NewGuid(), House.Vet.PersonId, covering.PersonId, today.AddDays(from), today.AddDays(to))
+                )
+        ).Value;
     }
 
     public Task<Outcome<LogAnswer>> LogAsync(DayLog log, Actor? who = null) =>

@@ -746,6 +746,7 @@ public sealed class ExerciseTests
             await at.House.SignedAsync(at.Case, Wishes.Content(ExerciseHouse.Today.AddDays(-60), (16, 0.1), (18, 0.3), (20, 0)));
             Actor leaving = await at.House.PersonAsync("Ivo Larch", Role.Vet);
             Actor bystander = await at.House.PersonAsync("Merle Oake", Role.Vet);
+            await at.StandInAsync(leaving);
             Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
             Assert.True((await at.DecideAsync(DecisionKind.Hold, who: leaving)).Succeeded);
 
@@ -771,6 +772,7 @@ public sealed class ExerciseTests
         {
             await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
             Actor leaving = await at.House.PersonAsync("Ivo Larch", Role.Vet);
+            await at.StandInAsync(leaving);
             Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
             Assert.True((await at.DecideAsync(DecisionKind.Hold, who: leaving)).Succeeded);
 
