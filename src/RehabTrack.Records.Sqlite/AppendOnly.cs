@@ -8,7 +8,7 @@ namespace RehabTrack.Records.Sqlite;
 /// </summary>
 internal static class AppendOnly
 {
-    private static readonly string[] Tables = ["ExaminationVersion", "SignedFigures", "ExerciseEntry", "Acknowledgement"];
+    private static readonly string[] Tables = ["ExaminationVersion", "SignedFigures", "ExerciseEntry", "Acknowledgement", "Report"];
 
     /// <summary>What of a decision was signed: its release is written beside it later, and may be written anew.</summary>
     private static readonly string[] SignedOfDecision =

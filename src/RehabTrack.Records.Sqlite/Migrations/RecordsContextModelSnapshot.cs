@@ -1556,6 +1556,59 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.ToTable("RepeatTracing", (string)null);
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.ReportRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("CaseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("ContentJson")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("Date")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("HorseId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("HorseLinkId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ReleasedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("ReleasedById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("CaseId");
+
+                    b.HasIndex("HorseId");
+
+                    b.HasIndex("HorseLinkId");
+
+                    b.HasIndex("PersonId");
+
+                    b.ToTable("Report", (string)null);
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.ShareLinkRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1597,6 +1650,9 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.Property<string>("Relation")
                         .IsRequired()
                         .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("ReportId")
                         .HasColumnType("TEXT");
 
                     b.Property<DateTime?>("RevokedAt")
@@ -1937,6 +1993,33 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.HasOne("RehabTrack.Records.Keeping.CaseRecord", null)
                         .WithMany()
                         .HasForeignKey("CaseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.ReportRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.CaseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("CaseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("RehabTrack.Records.Keeping.HorseRecord", null)
+                        .WithMany()
+                        .HasForeignKey("HorseId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("RehabTrack.Records.Keeping.HorseLinkRecord", null)
+                        .WithMany()
+                        .HasForeignKey("HorseLinkId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("RehabTrack.Records.Keeping.PersonRecord", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
                 });

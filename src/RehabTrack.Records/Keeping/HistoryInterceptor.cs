@@ -134,6 +134,7 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
             ReminderRecord reminder => reminder.CaseId,
             AcknowledgementRecord said => said.CaseId,
             CareRecord care => care.CaseId,
+            ReportRecord report => report.CaseId,
             _ => null,
         };
 

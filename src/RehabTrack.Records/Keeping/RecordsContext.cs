@@ -57,6 +57,8 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
 
     public DbSet<ShareLinkRecord> ShareLinks => Set<ShareLinkRecord>();
 
+    public DbSet<ReportRecord> Reports => Set<ReportRecord>();
+
     public DbSet<ReminderRecord> Reminders => Set<ReminderRecord>();
 
     public DbSet<CaseSummaryRecord> CaseSummaries => Set<CaseSummaryRecord>();
@@ -316,6 +318,15 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
             share.HasOne<PersonRecord>().WithMany().HasForeignKey(record => record.PersonId).OnDelete(DeleteBehavior.Restrict);
             share.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
             share.HasOne<HorseLinkRecord>().WithMany().HasForeignKey(record => record.HorseLinkId).OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<ReportRecord>(report =>
+        {
+            Keep(report, "Report");
+            report.HasQueryFilter(record => record.PracticeId == PracticeId);
+            report.HasOne<CaseRecord>().WithMany().HasForeignKey(record => record.CaseId).OnDelete(DeleteBehavior.Restrict);
+            report.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
+            report.HasOne<PersonRecord>().WithMany().HasForeignKey(record => record.PersonId).OnDelete(DeleteBehavior.Restrict);
+            report.HasOne<HorseLinkRecord>().WithMany().HasForeignKey(record => record.HorseLinkId).OnDelete(DeleteBehavior.Restrict);
         });
         modelBuilder.Entity<ReminderRecord>(reminder =>
         {

@@ -3,8 +3,8 @@ using RehabTrack.Records.Horses;
 namespace RehabTrack.Records.Keeping;
 
 /// <summary>
-/// A secret address under which an owner reads of one horse, or a trainer of all the horses they train, without signing in. A referring vet's
-/// opens one report, once there are reports.
+/// A secret address under which an owner reads of one horse, a trainer of all the horses they train, or a referring vet one report, without
+/// signing in.
 /// </summary>
 internal sealed class ShareLinkRecord : SecretRecord
 {
@@ -19,6 +19,9 @@ internal sealed class ShareLinkRecord : SecretRecord
 
     /// <summary>The period beside that horse to which it is bound: when it ends, so does the link. Null where no one horse is meant.</summary>
     public Guid? HorseLinkId { get; set; }
+
+    /// <summary>The one report that a referring vet's link opens; null for the others'.</summary>
+    public Guid? ReportId { get; set; }
 
     /// <summary>From then on it answers no more.</summary>
     public DateTime ExpiresAt { get; set; }

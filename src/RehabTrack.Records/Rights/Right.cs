@@ -75,9 +75,12 @@ public enum Right
     /// <summary>Read plans, decisions, logs and concerns, and write plans that are not signed.</summary>
     WorkOnExercise,
 
-    /// <summary>Make and take back the links through which owners and trainers read without signing in.</summary>
+    /// <summary>Read the reports on a case that were released for oneself.</summary>
+    SeeReports,
+
+    /// <summary>Make and take back the links through which owners, trainers and referring vets read without signing in.</summary>
     ShareLinks,
 
-    /// <summary>Sign plans and decisions, and release what owner and trainer read.</summary>
+    /// <summary>Sign plans and decisions, and release what owner, trainer and referring vet read.</summary>
     DecideExercise,
 }

@@ -28,7 +28,7 @@ public static class RightsTable
                 ? Reach.OwnHorses
                 : Reach.None,
             Role.Owner => Outside(right) || right is Right.SeePermits or Right.ReportConcerns ? Reach.OwnHorses : Reach.None,
-            Role.ReferringVet => Outside(right) ? Reach.OwnHorses : Reach.None,
+            Role.ReferringVet => Outside(right) || right is Right.SeeReports ? Reach.OwnHorses : Reach.None,
         };
 
     /// <summary>Whether the role belongs to those who work in the practice.</summary>

@@ -30,7 +30,7 @@ public sealed class ListShares(RecordsAccess access) : UseCase<ListSharesInput, 
             from period in LivingShares.Periods(records)
             join person in records.People on period.PersonId equals person.Id
             join horse in records.Horses on period.HorseId equals horse.Id
-            where personIds.Contains(person.Id)
+            where personIds.Contains(person.Id) && period.Relation != HorseRelation.ReferringVet
             orderby period.Relation, person.FoldedName, person.Id, horse.FoldedName, horse.Id
             select new
             {
@@ -62,27 +62,65 @@ public sealed class ListShares(RecordsAccess access) : UseCase<ListSharesInput, 
                 PersonName = group.First().PersonName,
                 Relation = group.Key.Relation,
                 HorseId = group.Key.HorseId,
+                ReportId = null,
+                ReportDate = null,
                 HorseNames = [.. group.Select(period => period.HorseName).Distinct(StringComparer.Ordinal)],
-                Link = standing
-                    .Where(share =>
+                Link = LinkOf(
+                    session,
+                    names,
+                    standing.Where(share =>
                         share.PersonId == group.Key.PersonId
                         && share.Relation == group.Key.Relation
                         && share.HorseId == group.Key.HorseId
                         && (share.HorseLinkId is null || group.Any(period => period.PeriodId == share.HorseLinkId))
                     )
-                    .MaxBy(share => share.MadeAt)
-                    is { } share
-                    ? new ShareLinkView(
-                        share.Id,
-                        share.Version,
-                        PersonNames.Name(names, share.MadeById) ?? "",
-                        share.MadeAt,
-                        share.ExpiresAt,
-                        share.LastSeenAt,
-                        share.ExpiresAt <= session.Now
-                    )
-                    : null,
+                ),
             });
-        return new ShareLines(session.Practice.TimeZone, session.Practice.Name, session.Practice.Phone, [.. lines]);
+        var reports = await (
+            from report in LivingShares.Reports(records)
+            join person in records.People on report.PersonId equals person.Id
+            join horse in records.Horses on report.HorseId equals horse.Id
+            where personIds.Contains(person.Id) && (input.HorseId == null || report.HorseId == input.HorseId)
+            orderby person.FoldedName, person.Id, horse.FoldedName, horse.Id, report.ReleasedAt descending, report.Id descending
+            select new
+            {
+                ReportId = report.Id,
+                report.Date,
+                PersonId = person.Id,
+                PersonName = person.Name,
+                HorseId = horse.Id,
+                HorseName = horse.Name,
+            }
+        ).ToArrayAsync(cancellation);
+        IEnumerable<ShareLine> reportLines = reports.Select(report => new ShareLine
+        {
+            PersonId = report.PersonId,
+            PersonName = report.PersonName,
+            Relation = HorseRelation.ReferringVet,
+            HorseId = report.HorseId,
+            ReportId = report.ReportId,
+            ReportDate = report.Date,
+            HorseNames = [report.HorseName],
+            Link = LinkOf(session, names, standing.Where(share => share.ReportId == report.ReportId)),
+        });
+        return new ShareLines(session.Practice.TimeZone, session.Practice.Name, session.Practice.Phone, [.. lines, .. reportLines]);
     }
+
+    /// <summary>The link that was given last; null when none stands.</summary>
+    private static ShareLinkView? LinkOf(
+        RecordsSession session,
+        IReadOnlyDictionary<Guid, string> names,
+        IEnumerable<ShareLinkRecord> standing
+    ) =>
+        standing.MaxBy(share => share.MadeAt) is { } share
+            ? new ShareLinkView(
+                share.Id,
+                share.Version,
+                PersonNames.Name(names, share.MadeById) ?? "",
+                share.MadeAt,
+                share.ExpiresAt,
+                share.LastSeenAt,
+                share.ExpiresAt <= session.Now
+            )
+            : null;
 }

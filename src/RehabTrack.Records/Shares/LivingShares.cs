@@ -12,7 +12,8 @@ internal static class LivingShares
 {
     /// <summary>
     /// Links that were not taken back, have not expired, whose person counts and still has the role, and whose person stands beside a horse:
-    /// for an owner in the very period for which the link was made, for a trainer beside any horse. A referring vet's has nothing to open yet.
+    /// for an owner and a referring vet in the very period for which the link was made, for a trainer beside any horse. A referring vet's opens one
+    /// report.
     /// </summary>
     public static IQueryable<ShareLinkRecord> Of(RecordsContext records, DateTime now) =>
         records
@@ -27,6 +28,10 @@ internal static class LivingShares
                         && period.Relation == share.Relation
                         && (share.HorseLinkId == null || period.Id == share.HorseLinkId)
                     )
+                && (
+                    share.Relation != HorseRelation.ReferringVet
+                    || Reports(records).Any(report => report.Id == share.ReportId && report.PersonId == share.PersonId)
+                )
             );
 
     /// <summary>The periods in which a person stands beside a horse today and can be given a link for it.</summary>
@@ -42,15 +47,30 @@ internal static class LivingShares
                     && (
                         (period.Relation == HorseRelation.Owner && person.Role == Role.Owner)
                         || (period.Relation == HorseRelation.Trainer && person.Role == Role.Trainer)
+                        || (period.Relation == HorseRelation.ReferringVet && person.Role == Role.ReferringVet)
                     )
                 )
+            );
+
+    /// <summary>The reports whose reader stands beside the horse in the very period in which the report was made.</summary>
+    public static IQueryable<ReportRecord> Reports(RecordsContext records) =>
+        records
+            .Reports.AsNoTracking()
+            .Where(report =>
+                report.ArchivedAt == null
+                && Periods(records)
+                    .Any(period =>
+                        period.Id == report.HorseLinkId
+                        && period.PersonId == report.PersonId
+                        && period.Relation == HorseRelation.ReferringVet
+                    )
             );
 
     /// <summary>To what a link holds its person now; null when it does not answer.</summary>
     public static Task<ShareScope?> ScopeAsync(RecordsContext records, Guid shareId, Guid personId, DateTime now) =>
         Of(records, now)
             .Where(share => share.Id == shareId && share.PersonId == personId)
-            .Select(share => new ShareScope(share.Relation, share.HorseId))
+            .Select(share => new ShareScope(share.Relation, share.HorseId, share.ReportId))
             .FirstOrDefaultAsync();
 
     /// <summary>Takes back the links that open this horse alone.</summary>

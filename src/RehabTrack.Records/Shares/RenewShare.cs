@@ -8,8 +8,8 @@ using RehabTrack.Records.Room;
 namespace RehabTrack.Records.Shares;
 
 /// <summary>
-/// Gives an owner a link for a horse, or a trainer one for all the horses they train; an older one for the same answers no more. A referring
-/// vet has nothing to open before there are reports.
+/// Gives an owner a link for a horse, a trainer one for all the horses they train, or a referring vet one for a report that was released for
+/// them; an older one for the same answers no more.
 /// </summary>
 public sealed class RenewShare(RecordsAccess access) : Command<RenewShareInput, Saved>(access)
 {
@@ -22,23 +22,21 @@ public sealed class RenewShare(RecordsAccess access) : Command<RenewShareInput, 
     )
     {
         RecordsContext records = session.Records;
-        bool ofOneHorse = input.Relation == HorseRelation.Owner;
-        Guid? horseId = ofOneHorse ? input.HorseId ?? Guid.Empty : null;
-        HorseLinkRecord? period = await LivingShares
-            .Periods(records)
-            .Where(beside =>
-                beside.PersonId == input.PersonId && beside.Relation == input.Relation && (horseId == null || beside.HorseId == horseId)
-            )
-            .OrderByDescending(beside => beside.Id)
-            .FirstOrDefaultAsync(cancellation);
-        if (period is null)
+        if (await PeriodAsync(records, input, cancellation) is not { } period)
         {
             return RecordProblems.NotFound("person");
         }
 
+        bool ofOneHorse = input.Relation != HorseRelation.Trainer;
+        Guid? horseId = ofOneHorse ? period.HorseId : null;
+        Guid? reportId = input.Relation == HorseRelation.ReferringVet ? input.ReportId : null;
         List<ShareLinkRecord> older = await records
             .ShareLinks.Where(share =>
-                share.PersonId == input.PersonId && share.Relation == input.Relation && share.HorseId == horseId && share.RevokedAt == null
+                share.PersonId == input.PersonId
+                && share.Relation == input.Relation
+                && share.HorseId == horseId
+                && share.ReportId == reportId
+                && share.RevokedAt == null
             )
             .ToListAsync(cancellation);
         older.ForEach(share => LivingShares.Revoke(session, share));
@@ -52,11 +50,35 @@ public sealed class RenewShare(RecordsAccess access) : Command<RenewShareInput, 
             Relation = input.Relation,
             HorseId = horseId,
             HorseLinkId = ofOneHorse ? period.Id : null,
+            ReportId = reportId,
             ExpiresAt = session.Now.AddDays(new ShareSettings().ExpiryDays),
         };
         records.ShareLinks.Add(made);
         session.Note(AccessEvent.LinkMade, null, RecordText.Of(made.Id));
         await records.SaveChangesAsync(cancellation);
         return new Saved(made.Id, made.Version);
+    }
+
+    /// <summary>The period for which the link is made; null when the person does not stand there, or has no such report.</summary>
+    private static async Task<HorseLinkRecord?> PeriodAsync(RecordsContext records, RenewShareInput input, CancellationToken cancellation)
+    {
+        IQueryable<HorseLinkRecord> periods = LivingShares
+            .Periods(records)
+            .Where(beside => beside.PersonId == input.PersonId && beside.Relation == input.Relation);
+        switch (input.Relation)
+        {
+            case HorseRelation.Owner:
+                periods = periods.Where(beside => beside.HorseId == input.HorseId);
+                break;
+            case HorseRelation.ReferringVet:
+                periods = periods.Where(beside =>
+                    LivingShares.Reports(records).Any(report => report.Id == input.ReportId && report.HorseLinkId == beside.Id)
+                );
+                break;
+            case HorseRelation.Trainer:
+                break;
+        }
+
+        return await periods.OrderByDescending(beside => beside.Id).FirstOrDefaultAsync(cancellation);
     }
 }

@@ -18,6 +18,9 @@ public sealed record RenewShareInput : ICommand
     /// <summary>The one horse of an owner's link; null for a trainer's, which opens all the horses they train.</summary>
     public Guid? HorseId { get; init; }
 
+    /// <summary>The one report of a referring vet's link; null for the others'.</summary>
+    public Guid? ReportId { get; init; }
+
     /// <summary>SHA-256 of its secret, 64 lower-case hexadecimal digits. The secret itself never comes here.</summary>
     public required string SecretHash { get; init; }
 }

@@ -17,6 +17,12 @@ public sealed record ShareLine
     /// <summary>The one horse; null for all the horses that a trainer trains.</summary>
     public required Guid? HorseId { get; init; }
 
+    /// <summary>The one report that a referring vet's link opens; null for the others'.</summary>
+    public required Guid? ReportId { get; init; }
+
+    /// <summary>The day on which that report was released; null without one.</summary>
+    public required DateOnly? ReportDate { get; init; }
+
     /// <summary>Its name, or the names of all of them in order.</summary>
     public required IReadOnlyList<string> HorseNames { get; init; }
 

@@ -5,4 +5,5 @@ namespace RehabTrack.Records.Shares;
 /// <summary>To what a share link holds whoever comes through it.</summary>
 /// <param name="Relation">Only horses beside which the person stands as this.</param>
 /// <param name="HorseId">Only this horse; null for all of them.</param>
-internal sealed record ShareScope(HorseRelation Relation, Guid? HorseId);
+/// <param name="ReportId">The one report that a referring vet's link opens; null for the others'.</param>
+internal sealed record ShareScope(HorseRelation Relation, Guid? HorseId, Guid? ReportId);

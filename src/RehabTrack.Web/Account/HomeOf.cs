@@ -12,6 +12,6 @@ public static class HomeOf
             Role.Administrator or Role.Vet or Role.Assistant => "/",
             Role.Trainer => "/yard",
             Role.Owner => "/progress",
-            Role.ReferringVet => "/not-found?status=403",
+            Role.ReferringVet => "/report",
         };
 }

@@ -15,6 +15,9 @@ public static class Policies
     /// <summary>Owners.</summary>
     public const string Owner = "owner";
 
+    /// <summary>Vets who sent a horse.</summary>
+    public const string ReferringVet = "referring-vet";
+
     /// <summary>Those who may report a concern from outside the practice: trainers and owners.</summary>
     public const string Outside = "outside";
 
@@ -25,6 +28,7 @@ public static class Policies
         options.AddPolicy(Staff, policy => policy.RequireRole(Names(RightsTable.IsStaff)));
         options.AddPolicy(Trainer, policy => policy.RequireRole(Names(role => role == Role.Trainer)));
         options.AddPolicy(Owner, policy => policy.RequireRole(Names(role => role == Role.Owner)));
+        options.AddPolicy(ReferringVet, policy => policy.RequireRole(Names(role => role == Role.ReferringVet)));
         options.AddPolicy(Outside, policy => policy.RequireRole(Names(role => role is Role.Trainer or Role.Owner)));
         options.FallbackPolicy = new AuthorizationPolicyBuilder().RequireAuthenticatedUser().Build();
     }

@@ -11,6 +11,7 @@ using RehabTrack.Records.Horses;
 using RehabTrack.Records.Links;
 using RehabTrack.Records.People;
 using RehabTrack.Records.Practices;
+using RehabTrack.Records.Referrals;
 using RehabTrack.Records.Repeats;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
@@ -45,6 +46,7 @@ public sealed class GateConventionTests(GateConventionTests.Doors doors) : IClas
         typeof(SignPlan),
         typeof(SignDecision),
         typeof(ReleaseDecision),
+        typeof(ReleaseReport),
         typeof(CloseCase),
     ];
 
@@ -120,7 +122,7 @@ public sealed class GateConventionTests(GateConventionTests.Doors doors) : IClas
                 Role.Assistant => ForVetsOnly.Contains(type) || NotForAssistants.Contains(type),
                 Role.Trainer => !forEverybody.Contains(type) && !forTrainers.Contains(type),
                 Role.Owner => !forEverybody.Contains(type) && !forOwners.Contains(type),
-                Role.ReferringVet => !forEverybody.Contains(type),
+                Role.ReferringVet => !forEverybody.Contains(type) && type != typeof(GetReports),
             };
 
             Assert.Equal(refused, await CodeAsync(doors.House, type, doors.People[role]) == "not-allowed");

@@ -1,8 +1,11 @@
 using Microsoft.Extensions.DependencyInjection;
 using RehabTrack.Rechecks.Anatomy;
+using RehabTrack.Rechecks.Exams;
 using RehabTrack.Records.Cases;
+using RehabTrack.Records.Examinations;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.People;
+using RehabTrack.Records.Referrals;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 using RehabTrack.Records.Shares;
@@ -27,7 +30,7 @@ internal sealed class ShareHouse(IServiceProvider services, Actor vet)
         ).Id;
 
     /// <summary>A horse with an open case of its left hind limb.</summary>
-    public async Task<Guid> HorseAsync(string name, Guid? owner, Guid? trainer)
+    public async Task<Guid> HorseAsync(string name, Guid? owner, Guid? trainer, Guid? referringVet = null)
     {
         Guid horse = (
             await AskAsync<SaveHorse, SaveHorseInput, Saved>(
@@ -37,6 +40,7 @@ internal sealed class ShareHouse(IServiceProvider services, Actor vet)
                     Name = name,
                     OwnerId = owner,
                     TrainerId = trainer,
+                    ReferringVetId = referringVet,
                 }
             )
         ).Id;
@@ -69,9 +73,77 @@ internal sealed class ShareHouse(IServiceProvider services, Actor vet)
         return (ShareAddress.PathOf(secret.Text), link);
     }
 
+    /// <summary>Releases a report on a case for a referring vet, and makes a link to it.</summary>
+    public async Task<string> ReportLinkAsync(Guid injury, Guid person, string words) =>
+        (await ReportLinkAsync(person, (await ReleaseAsync(injury, person, words)).Id)).Path;
+
+    /// <summary>A new link to a report that was released.</summary>
+    public async Task<(string Path, Saved Link)> ReportLinkAsync(Guid person, Guid report)
+    {
+        AddressSecret secret = AddressSecret.Make();
+        Saved link = await AskAsync<RenewShare, RenewShareInput, Saved>(
+            new RenewShareInput
+            {
+                CommandId = Guid.NewGuid(),
+                PersonId = person,
+                Relation = HorseRelation.ReferringVet,
+                ReportId = report,
+                SecretHash = secret.Hash,
+            }
+        );
+        return (ShareAddress.PathOf(secret.Text), link);
+    }
+
+    public Task<Saved> ReleaseAsync(Guid injury, Guid person, string words) =>
+        AskAsync<ReleaseReport, ReleaseReportInput, Saved>(new ReleaseReportInput(Guid.NewGuid(), injury, person, words));
+
+    /// <summary>Signs an examination of the horse's first case.</summary>
+    public async Task<Guid> SignedCaseAsync(Guid horse, DateOnly? today = null)
+    {
+        HorseView view = await AskAsync<GetHorse, Guid, HorseView>(horse);
+        Guid injury = view.Cases[0].Id;
+        Saved started = await AskAsync<StartExamination, StartExaminationInput, Saved>(
+            new StartExaminationInput
+            {
+                CommandId = Guid.NewGuid(),
+                CaseId = injury,
+                FromLast = false,
+            }
+        );
+        SavedDraft draft = await AskAsync<SaveDraft, SaveDraftInput, SavedDraft>(
+            new SaveDraftInput
+            {
+                CommandId = Guid.NewGuid(),
+                Id = started.Id,
+                Version = started.Version,
+                Content = new ExaminationContent
+                {
+                    Date = (today ?? DateOnly.FromDateTime(DateTime.UtcNow)).AddDays(-3),
+                    Note = "internal of the examination",
+                    Readings = [Reading(16, 0), Reading(18, 0.3), Reading(20, 0)],
+                },
+            }
+        );
+        await AskAsync<SignExamination, SignExaminationInput, Saved>(new SignExaminationInput(Guid.NewGuid(), draft.Id, draft.Version));
+        return injury;
+    }
+
     public Task<Saved> RevokeAsync(Saved link) =>
         AskAsync<RevokeShare, RecordInput, Saved>(new RecordInput(Guid.NewGuid(), link.Id, link.Version));
 
     public async Task<T> AskAsync<TUseCase, TInput, T>(TInput input)
         where TUseCase : UseCase<TInput, T> => (await services.GetRequiredService<TUseCase>().ExecuteAsync(vet, input)).Value;
+
+    private static DraftReading Reading(double level, double lesion) =>
+        new(
+            null,
+            new ReadingDraft
+            {
+                Part = Part.Body,
+                LevelCm = level,
+                LigamentAreaCm2 = 1.5,
+                LesionAreaCm2 = lesion,
+                Note = "internal of a reading",
+            }
+        );
 }

@@ -20,6 +20,8 @@ internal static class WalkTable
 
     private static readonly Walker[] Owner = [Walker.Owner];
 
+    private static readonly Walker[] ReferringVet = [Walker.ReferringVet];
+
     private static readonly Walker[] TrainerAndOwner = [Walker.Trainer, Walker.Owner];
 
     private static readonly (string, string)[] Day =
@@ -38,7 +40,7 @@ internal static class WalkTable
         new("POST", "/sign-in/as", Everybody) { EndsSession = true },
         new("POST", "/sign-out", Everybody) { EndsSession = true },
         new("GET", "/calendar/{secret}/rechecks.ics", Everybody, Subject.Calendar),
-        // What trainer and owner open.
+        // What trainer, owner and referring vet open.
         Page("/yard", Trainer) with
         {
             BehindLinkOf = Trainer,
@@ -83,7 +85,11 @@ internal static class WalkTable
             Fields = [("command", Guid.NewGuid().ToString()), ("words", "warm")],
             BehindLinkOf = TrainerAndOwner,
         },
-        new("GET", "/horses/{id:guid}/photo", SignedIn, Subject.Horse) { BehindLinkOf = TrainerAndOwner },
+        Page("/report", ReferringVet) with
+        {
+            BehindLinkOf = ReferringVet,
+        },
+        new("GET", "/horses/{id:guid}/photo", SignedIn, Subject.Horse) { BehindLinkOf = [.. TrainerAndOwner, .. ReferringVet] },
         // What those who work in the practice open.
         Page("/", Staff),
         Page("/horses", Staff),
@@ -100,6 +106,7 @@ internal static class WalkTable
         Page("/cases/{Id:guid}", Staff, Subject.Case),
         Page("/cases/{Id:guid}/edit", Staff, Subject.Case),
         Page("/cases/{CaseId:guid}/examinations/new", Staff, Subject.Case),
+        Page("/cases/{Id:guid}/reports", Staff, Subject.Case),
         Page("/examinations/{Id:guid}", Staff, Subject.Examination),
         Page("/rechecks", Staff),
         Page("/rechecks/settings", Staff),

@@ -108,6 +108,7 @@ public sealed partial class WalkTests(WalkHouse house) : IClassFixture<WalkHouse
     [Theory]
     [InlineData("Owner")]
     [InlineData("Trainer")]
+    [InlineData("ReferringVet")]
     public async Task Behind_a_link_only_the_pages_of_its_role_answer_and_all_else_is_one_page(string role)
     {
         Walker walker = Enum.Parse<Walker>(role);
@@ -283,7 +284,7 @@ public sealed partial class WalkTests(WalkHouse house) : IClassFixture<WalkHouse
         {
             Walker.Trainer => "/yard",
             Walker.Owner => "/progress",
-            Walker.ReferringVet => "/sign-in",
+            Walker.ReferringVet => "/report",
             _ => "/",
         };
 

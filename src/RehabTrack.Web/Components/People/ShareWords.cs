@@ -11,11 +11,13 @@ public static class ShareWords
     public static string Who(ShareLine line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        return Say(
-            line.Relation == HorseRelation.Trainer ? ShareTexts.TrainerLine : ShareTexts.OwnerLine,
-            line.PersonName,
-            string.Join(", ", line.HorseNames)
-        );
+        string horses = string.Join(", ", line.HorseNames);
+        return line.Relation switch
+        {
+            HorseRelation.Trainer => Say(ShareTexts.TrainerLine, line.PersonName, horses),
+            HorseRelation.ReferringVet => Say(ShareTexts.ReportLine, line.PersonName, horses, Figures.Date(line.ReportDate)),
+            HorseRelation.Owner => Say(ShareTexts.OwnerLine, line.PersonName, horses),
+        };
     }
 
     /// <summary>The same, behind the name of a button.</summary>
@@ -43,9 +45,13 @@ public static class ShareWords
     public static string PaperTitle(ShareLine line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        return line.Relation == HorseRelation.Trainer
-            ? ShareTexts.PaperTrainer
-            : Say(ShareTexts.PaperOwner, string.Join(", ", line.HorseNames));
+        string horses = string.Join(", ", line.HorseNames);
+        return line.Relation switch
+        {
+            HorseRelation.Trainer => ShareTexts.PaperTrainer,
+            HorseRelation.ReferringVet => Say(ShareTexts.PaperReport, horses, Figures.Date(line.ReportDate)),
+            HorseRelation.Owner => Say(ShareTexts.PaperOwner, horses),
+        };
     }
 
     private static string Say(string text, params object[] values) => string.Format(TextCulture.Default, text, values);
