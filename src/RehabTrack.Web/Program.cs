@@ -14,5 +14,6 @@ return args switch
     ["verify-audit", .. var words] => await KeyboardInterrupt.RunAsync(token =>
         VerifyAuditCommand.RunAsync(words, Console.Out, Console.Error, token)
     ),
+    ["invite", .. var words] => await KeyboardInterrupt.RunAsync(token => InviteCommand.RunAsync(words, Console.Out, Console.Error, token)),
     _ => await StartUp.RunAsync(args),
 };

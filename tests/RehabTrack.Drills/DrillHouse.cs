@@ -1,5 +1,6 @@
 using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
+using RehabTrack.Records.Accounts;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Sqlite;
 using RehabTrack.Records.Start;
@@ -25,9 +26,14 @@ internal sealed class DrillHouse : IAsyncDisposable
         registered.AddSqliteRecords(folder);
         DrillHouse house = new(registered.BuildServiceProvider());
         await house.Get<SqliteStart>().RunAsync();
-        house.Vet = await house
-            .Get<EnsureLocalPractice>()
-            .RunAsync(new LocalPractice("Drill practice", "Drill vet", "Europe/Vienna", "en"));
+        house.Vet = (
+            await house
+                .Get<SetUpDoor>()
+                .RunAsync(
+                    new FirstPractice("Drill practice", null, "Europe/Vienna", "en", "Drill vet", Role.Vet),
+                    new AccountChoice("drill", "no hash")
+                )
+        ).Value;
         return house;
     }
 

@@ -17,6 +17,62 @@ namespace RehabTrack.Records.Sqlite.Migrations
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
 
+            modelBuilder.Entity("RehabTrack.Records.Accounts.SignInAccount", b =>
+                {
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("FailedCount")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("FoldedSignInName")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("HasSecondStep")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("LastTimeStep")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime?>("LockedUntil")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("PasswordHash")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("RecoveryHashes")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SealedKey")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SecurityStamp")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SignInName")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("PersonId");
+
+                    b.HasIndex("FoldedSignInName")
+                        .IsUnique();
+
+                    b.ToTable("Account", (string)null);
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.AcknowledgementRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1120,6 +1176,60 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.ToTable("ImportMapping", (string)null);
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.InvitationRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ArchivedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("ExpiresAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("MadeAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("MadeById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("RevokedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid?>("RevokedById")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("SecretHash")
+                        .IsRequired()
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("TakesSecondStep")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime?>("UsedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PersonId");
+
+                    b.HasIndex("SecretHash")
+                        .IsUnique();
+
+                    b.ToTable("Invitation", (string)null);
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.LinkWordRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1609,6 +1719,44 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.ToTable("Report", (string)null);
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.SessionRecord", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime>("BegunAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Browser")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("ConfirmedUntil")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateTime?>("EndedAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("IsDemo")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<DateTime>("LastSeenAt")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PersonId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("PracticeId")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("PersonId");
+
+                    b.ToTable("Session", (string)null);
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.ShareLinkRecord", b =>
                 {
                     b.Property<Guid>("Id")
@@ -1776,6 +1924,15 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.HasIndex("FoldedName");
 
                     b.ToTable("Yard", (string)null);
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Accounts.SignInAccount", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.PersonRecord", null)
+                        .WithOne()
+                        .HasForeignKey("RehabTrack.Records.Accounts.SignInAccount", "PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("RehabTrack.Records.Keeping.AcknowledgementRecord", b =>
@@ -1952,6 +2109,15 @@ namespace RehabTrack.Records.Sqlite.Migrations
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
+            modelBuilder.Entity("RehabTrack.Records.Keeping.InvitationRecord", b =>
+                {
+                    b.HasOne("RehabTrack.Records.Keeping.PersonRecord", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("RehabTrack.Records.Keeping.LinkWordRecord", b =>
                 {
                     b.HasOne("RehabTrack.Records.Keeping.CaseRecord", null)
@@ -2017,6 +2183,15 @@ namespace RehabTrack.Records.Sqlite.Migrations
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
 
+                    b.HasOne("RehabTrack.Records.Keeping.PersonRecord", null)
+                        .WithMany()
+                        .HasForeignKey("PersonId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("RehabTrack.Records.Keeping.SessionRecord", b =>
+                {
                     b.HasOne("RehabTrack.Records.Keeping.PersonRecord", null)
                         .WithMany()
                         .HasForeignKey("PersonId")

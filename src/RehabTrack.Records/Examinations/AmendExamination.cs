@@ -12,6 +12,8 @@ public sealed class AmendExamination(RecordsAccess access) : Command<AmendExamin
 {
     private protected override Right Right => Right.SignExaminations;
 
+    private protected override bool IsSignature => true;
+
     private protected override async Task<Outcome<Saved>> WriteAsync(
         RecordsSession session,
         AmendExaminationInput input,

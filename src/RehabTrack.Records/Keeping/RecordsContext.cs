@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
+using RehabTrack.Records.Accounts;
 
 namespace RehabTrack.Records.Keeping;
 
@@ -76,6 +77,12 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
     public DbSet<PermitLookRecord> PermitLooks => Set<PermitLookRecord>();
 
     public DbSet<AcknowledgementRecord> Acknowledgements => Set<AcknowledgementRecord>();
+
+    public DbSet<SignInAccount> Accounts => Set<SignInAccount>();
+
+    public DbSet<SessionRecord> Sessions => Set<SessionRecord>();
+
+    public DbSet<InvitationRecord> Invitations => Set<InvitationRecord>();
 
     public DbSet<SignedFiguresRecord> SignedFigures => Set<SignedFiguresRecord>();
 
@@ -327,6 +334,38 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
             report.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
             report.HasOne<PersonRecord>().WithMany().HasForeignKey(record => record.PersonId).OnDelete(DeleteBehavior.Restrict);
             report.HasOne<HorseLinkRecord>().WithMany().HasForeignKey(record => record.HorseLinkId).OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<SignInAccount>(account =>
+        {
+            account.ToTable("Account").HasKey(record => record.PersonId);
+            account.Property(record => record.PersonId).ValueGeneratedNever();
+            account.Property(record => record.Version).IsConcurrencyToken();
+            account.HasQueryFilter(record => record.PracticeId == PracticeId);
+            account.Property(record => record.SignInName).HasMaxLength(NameLength);
+            account.Property(record => record.FoldedSignInName).HasMaxLength(NameLength);
+            account.HasIndex(record => record.FoldedSignInName).IsUnique();
+            account
+                .HasOne<PersonRecord>()
+                .WithOne()
+                .HasForeignKey<SignInAccount>(record => record.PersonId)
+                .OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<SessionRecord>(session =>
+        {
+            session.ToTable("Session").HasKey(record => record.Id);
+            session.Property(record => record.Id).ValueGeneratedNever();
+            session.HasQueryFilter(record => record.PracticeId == PracticeId);
+            session.Property(record => record.Browser).HasMaxLength(NameLength);
+            session.HasIndex(record => record.PersonId);
+            session.HasOne<PersonRecord>().WithMany().HasForeignKey(record => record.PersonId).OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<InvitationRecord>(invitation =>
+        {
+            Keep(invitation, "Invitation");
+            invitation.HasQueryFilter(record => record.PracticeId == PracticeId);
+            invitation.Property(record => record.SecretHash).HasMaxLength(CodeLength);
+            invitation.HasIndex(record => record.SecretHash).IsUnique();
+            invitation.HasOne<PersonRecord>().WithMany().HasForeignKey(record => record.PersonId).OnDelete(DeleteBehavior.Restrict);
         });
         modelBuilder.Entity<ReminderRecord>(reminder =>
         {

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using RehabTrack.Records.Accounts;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
@@ -43,6 +44,7 @@ public sealed class ArchivePerson(RecordsAccess access) : Command<RecordInput, S
 
         person.ArchivedAt = session.Now;
         await ExerciseHolds.WithdrawAsync(session, person.Id, cancellation);
+        await AccountEnding.EndAsync(session, person.Id, cancellation);
         await session.Records.SaveChangesAsync(cancellation);
         return new Saved(person.Id, person.Version);
     }

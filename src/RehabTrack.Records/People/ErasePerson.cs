@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Accounts;
 using RehabTrack.Records.History;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
@@ -8,7 +9,7 @@ using RehabTrack.Records.Room;
 namespace RehabTrack.Records.People;
 
 /// <summary>
-/// Erases what is held of a person who was put away: name, telephone, mail, the addresses of letters, and what the trail says of them.
+/// Erases what is held of a person who was put away: name, telephone, mail, the addresses of letters, what they signed in with and where, and what the trail says of them.
 /// The horse's record stays, with the person as somebody whose name is gone; a name under a signature stays, since a record must say who
 /// signed. The trail still fits.
 /// </summary>
@@ -65,6 +66,7 @@ public sealed class ErasePerson(RecordsAccess access) : Command<ErasePersonInput
             person.Id,
             cancellation
         );
+        await AccountEnding.ForgetAsync(records, person.Id, cancellation);
         await ForgetAnswersAsync(records, mail, cancellation);
         return new PersonErased(person.Id, nameKept, lines);
     }

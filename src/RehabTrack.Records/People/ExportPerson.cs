@@ -50,6 +50,21 @@ public sealed class ExportPerson(RecordsAccess access) : UseCase<Guid, string>(a
                     person.CanSignIn,
                     PutAwayAt = person.ArchivedAt,
                 },
+                SignsInWith = await records
+                    .Accounts.Where(account => account.PersonId == person.Id)
+                    .Select(account => new { account.SignInName, account.HasSecondStep })
+                    .FirstOrDefaultAsync(cancellation),
+                Sessions = await records
+                    .Sessions.Where(kept => kept.PersonId == person.Id)
+                    .OrderBy(kept => kept.Id)
+                    .Select(kept => new
+                    {
+                        kept.Browser,
+                        kept.BegunAt,
+                        kept.LastSeenAt,
+                        kept.EndedAt,
+                    })
+                    .ToArrayAsync(cancellation),
                 Horses = await (
                     from link in records.HorseLinks
                     join horse in records.Horses on link.HorseId equals horse.Id

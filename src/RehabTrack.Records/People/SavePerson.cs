@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using RehabTrack.Records.Accounts;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
@@ -83,6 +84,11 @@ public sealed class SavePerson(RecordsAccess access) : Command<SavePersonInput, 
         if (MayDecide(person.Role, person.CanSignIn) && !MayDecide(input.Role, input.CanSignIn))
         {
             await ExerciseHolds.WithdrawAsync(session, person.Id, cancellation);
+        }
+
+        if (person.CanSignIn && (!input.CanSignIn || person.Role != input.Role))
+        {
+            await AccountEnding.EndAsync(session, person.Id, cancellation);
         }
 
         person.Name = name;

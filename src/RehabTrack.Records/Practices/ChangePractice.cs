@@ -1,6 +1,5 @@
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Analysis;
-using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
@@ -11,8 +10,6 @@ namespace RehabTrack.Records.Practices;
 /// <summary>Changes the practice and its settings. New analysis settings renew the summaries of all its cases.</summary>
 public sealed class ChangePractice(RecordsAccess access) : Command<ChangePracticeInput, Saved>(access)
 {
-    private const int LongestIntervalDays = 730;
-
     private protected override Right Right => Right.ChangePractice;
 
     private protected override async Task<Outcome<Saved>> WriteAsync(
@@ -25,24 +22,7 @@ public sealed class ChangePractice(RecordsAccess access) : Command<ChangePractic
         string name = checks.Name("name", input.Name);
         string? phone = checks.Phone("phone", input.Phone);
         string language = checks.Name("language", input.Language);
-        if (!PracticeTime.IsKnown(input.TimeZone))
-        {
-            checks.Add(new Problem("timeZone", "time-zone-unknown", input.TimeZone));
-        }
-
-        if (input.RecheckIntervalDays is < 1 or > LongestIntervalDays)
-        {
-            checks.Add(
-                new Problem(
-                    "recheckIntervalDays",
-                    "interval-out-of-range",
-                    RecordText.Of(input.RecheckIntervalDays.Value),
-                    "1",
-                    RecordText.Of(LongestIntervalDays)
-                )
-            );
-        }
-
+        checks.AddRange(PracticeRules.Check(input.TimeZone, input.RecheckIntervalDays));
         checks.AddRange(SettingsRules.Check(input.Settings ?? new AnalysisSettings()));
         if (checks.Any)
         {

@@ -9,4 +9,7 @@ public sealed record Actor(Guid PracticeId, Guid PersonId, Role Role, string Nam
 {
     /// <summary>The share link through which the person comes; null for who signed in. It opens what the link opens and nothing else.</summary>
     public Guid? ShareId { get; init; }
+
+    /// <summary>The session in which the person signed in; null for a share link, and for the program itself, as when the demo is told.</summary>
+    public Guid? SessionId { get; init; }
 }

@@ -81,6 +81,9 @@ public enum Right
     /// <summary>Make and take back the links through which owners, trainers and referring vets read without signing in.</summary>
     ShareLinks,
 
+    /// <summary>See and end one's own sessions.</summary>
+    KeepOwnAccount,
+
     /// <summary>Sign plans and decisions, and release what owner, trainer and referring vet read.</summary>
     DecideExercise,
 }

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using RehabTrack.Records.Accounts;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Shares;
 
@@ -6,7 +7,7 @@ namespace RehabTrack.Records.Rights;
 
 /// <summary>
 /// The one gate. It trusts nothing the actor claims: the person must be in the actor's practice, not archived, still hold the role, and be
-/// allowed to sign in or come through a share link that lives at this moment.
+/// allowed to sign in, in a session that lives at this moment, or come through a share link that does.
 /// </summary>
 internal static class RightsGate
 {
@@ -28,6 +29,7 @@ internal static class RightsGate
         }
 
         ShareScope? scope = null;
+        bool isConfirmed = true;
         if (actor.ShareId is { } shareId)
         {
             scope = await LivingShares.ScopeAsync(records, shareId, person.Id, now);
@@ -40,8 +42,19 @@ internal static class RightsGate
         {
             return null;
         }
+        else if (actor.SessionId is { } sessionId)
+        {
+            if (await SessionLife.FindAsync(records, sessionId, person.Id, now) is not { } session)
+            {
+                return null;
+            }
+
+            isConfirmed = SessionLife.IsConfirmed(session, now);
+        }
 
         Reach reach = RightsTable.ReachOf(person.Role, right);
-        return reach != Reach.None && await Practice(records) is { ArchivedAt: null } practice ? new(reach, person, practice, scope) : null;
+        return reach != Reach.None && await Practice(records) is { ArchivedAt: null } practice
+            ? new(reach, person, practice, scope, isConfirmed)
+            : null;
     }
 }

@@ -34,5 +34,5 @@ public static class RightsTable
     /// <summary>Whether the role belongs to those who work in the practice.</summary>
     public static bool IsStaff(Role role) => role is Role.Administrator or Role.Vet or Role.Assistant;
 
-    private static bool Outside(Right right) => right is Right.SeePractice or Right.SeeHorses;
+    private static bool Outside(Right right) => right is Right.SeePractice or Right.SeeHorses or Right.KeepOwnAccount;
 }

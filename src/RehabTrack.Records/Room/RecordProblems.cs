@@ -8,6 +8,9 @@ internal static class RecordProblems
     /// <summary>The right is not given, to this person, now.</summary>
     public static Problem NotAllowed { get; } = new("", "not-allowed");
 
+    /// <summary>A signature is asked for, and the person has not just shown afresh who they are.</summary>
+    public static Problem NotConfirmed { get; } = new("", "not-confirmed");
+
     /// <summary>The command was carried out before, for something else.</summary>
     public static Problem CommandReused { get; } = new("", "command-reused");
 

@@ -1,3 +1,4 @@
+using RehabTrack.Records.Accounts;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 
@@ -21,6 +22,9 @@ public abstract class UseCase<TInput, TResult>
     /// <summary>The right it asks for.</summary>
     private protected abstract Right Right { get; }
 
+    /// <summary>Whether it is a signature, for which the person shows afresh who they are.</summary>
+    private protected virtual bool IsSignature => false;
+
     /// <summary>Asks.</summary>
     /// <param name="actor">Who asks.</param>
     /// <param name="input">What is asked.</param>
@@ -40,7 +44,18 @@ public abstract class UseCase<TInput, TResult>
             }
 
             ArgumentNullException.ThrowIfNull(input);
-            return await RunAsync(new RecordsSession(records, granted, now), input, cancellation);
+            if (IsSignature && !granted.IsConfirmed)
+            {
+                return RecordProblems.NotConfirmed;
+            }
+
+            Outcome<TResult> outcome = await RunAsync(new RecordsSession(records, granted, now), input, cancellation);
+            if (IsSignature && outcome.Succeeded)
+            {
+                await SessionLife.UseUpAsync(records, actor);
+            }
+
+            return outcome;
         }
         catch (Exception broken) when (access.TroubleOf(broken) is { } trouble)
         {

@@ -5,17 +5,17 @@ using RehabTrack.Records.Room;
 
 namespace RehabTrack.Records.Start;
 
-/// <summary>Founds a practice with its first vet: the one write that no actor can ask for, since there is none yet.</summary>
+/// <summary>Founds a practice with its first person: the one write that no actor can ask for, since there is none yet.</summary>
 internal static class FoundPractice
 {
     public static async Task<Actor> RunAsync(RecordsAccess access, Founding founding, CancellationToken cancellation)
     {
         DateTime now = access.Now;
         Guid practiceId = NewId.At(now);
-        Guid vetId = NewId.At(now);
+        Guid personId = NewId.At(now);
         await using RecordsContext records = await access.OpenAsync(
             practiceId,
-            new Writer(vetId, now, founding.CommandId, founding.Step),
+            new Writer(personId, now, founding.CommandId, founding.Step),
             cancellation
         );
         await using IDbContextTransaction transaction = await records.Database.BeginTransactionAsync(cancellation);
@@ -27,17 +27,18 @@ internal static class FoundPractice
                 Phone = founding.PracticePhone,
                 TimeZone = founding.TimeZone,
                 Language = founding.Language,
+                RecheckIntervalDays = founding.RecheckIntervalDays,
             }
         );
         records.People.Add(
             new PersonRecord
             {
-                Id = vetId,
-                Name = founding.VetName,
-                FoldedName = Folded.Of(founding.VetName),
-                Role = Role.Vet,
-                Phone = founding.VetPhone,
-                Mail = founding.VetMail,
+                Id = personId,
+                Name = founding.PersonName,
+                FoldedName = Folded.Of(founding.PersonName),
+                Role = founding.Role,
+                Phone = founding.PersonPhone,
+                Mail = founding.PersonMail,
                 Language = founding.Language,
                 CanSignIn = true,
             }
@@ -48,14 +49,14 @@ internal static class FoundPractice
                 PracticeId = practiceId,
                 CommandId = founding.CommandId,
                 UseCase = founding.Step,
-                PersonId = vetId,
+                PersonId = personId,
                 At = now,
                 ResultJson = founding.ResultJson,
             }
         );
         await records.SaveChangesAsync(cancellation);
         await transaction.CommitAsync(cancellation);
-        return new Actor(practiceId, vetId, Role.Vet, founding.VetName);
+        return new Actor(practiceId, personId, founding.Role, founding.PersonName);
     }
 
     /// <summary>What it is founded with.</summary>
@@ -66,9 +67,14 @@ internal static class FoundPractice
         string? PracticePhone,
         string TimeZone,
         string Language,
-        string VetName,
-        string? VetPhone,
-        string? VetMail,
+        string PersonName,
+        string? PersonPhone,
+        string? PersonMail,
         string ResultJson
-    );
+    )
+    {
+        public Role Role { get; init; } = Role.Vet;
+
+        public int? RecheckIntervalDays { get; init; }
+    }
 }

@@ -9,6 +9,7 @@ public static class ActorClaims
 {
     private const string Practice = "practice";
     private const string Share = "share";
+    private const string Session = "session";
 
     /// <summary>What the cookie is made of.</summary>
     public static ClaimsPrincipal Write(Actor actor)
@@ -22,6 +23,7 @@ public static class ActorClaims
                     new Claim(ClaimTypes.Role, actor.Role.ToString()),
                     new Claim(ClaimTypes.Name, actor.Name),
                     .. actor.ShareId is { } share ? [new Claim(Share, share.ToString())] : Array.Empty<Claim>(),
+                    .. actor.SessionId is { } session ? [new Claim(Session, session.ToString())] : Array.Empty<Claim>(),
                 ],
                 CookieAuthenticationDefaults.AuthenticationScheme
             )
@@ -37,6 +39,7 @@ public static class ActorClaims
             ? new Actor(practice, person, role, principal.FindFirstValue(ClaimTypes.Name) ?? "")
             {
                 ShareId = Guid.TryParse(principal.FindFirstValue(Share), out Guid share) ? share : null,
+                SessionId = Guid.TryParse(principal.FindFirstValue(Session), out Guid session) ? session : null,
             }
             : null;
 }

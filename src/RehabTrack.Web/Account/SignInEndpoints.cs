@@ -1,22 +1,26 @@
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
-using RehabTrack.Records.Rights;
+using RehabTrack.Records.Accounts;
 using RehabTrack.Records.Start;
 using RehabTrack.Web.Hosting;
 
 namespace RehabTrack.Web.Account;
 
-/// <summary>Gives and takes the sign-in cookie. Until passwords exist, the machine's own screen is the lock: nobody else can reach the server.</summary>
+/// <summary>Lets people of the demo in without a password, and lets anybody out.</summary>
 public static class SignInEndpoints
 {
     /// <summary>Maps the addresses.</summary>
     public static void MapSignIn(this IEndpointRouteBuilder endpoints)
     {
-        endpoints.MapPost("/sign-in/as", SignInAsync).AllowAnonymous().DisableAntiforgery();
+        if (endpoints.ServiceProvider.GetRequiredService<AppMode>().IsDemo)
+        {
+            endpoints.MapPost("/sign-in/as", SignInAsync).AllowAnonymous().DisableAntiforgery();
+        }
+
         endpoints.MapPost("/sign-out", (Delegate)SignOutAsync).AllowAnonymous().DisableAntiforgery();
     }
 
-    private static async Task<IResult> SignInAsync(HttpContext context, SignInDoor door)
+    private static async Task<IResult> SignInAsync(HttpContext context, SignInDoor door, SignInDesk desk)
     {
         CheckedForm posted = await CheckedForm.ReadAsync(context);
         if (!posted.IsGood)
@@ -29,12 +33,11 @@ public static class SignInEndpoints
             return Results.LocalRedirect("/sign-in");
         }
 
-        await context.SignInAsync(CookieAuthenticationDefaults.AuthenticationScheme, ActorClaims.Write(actor));
-        string? wanted = posted.Form["returnUrl"];
-        return Results.LocalRedirect(RightsTable.IsStaff(actor.Role) && IsLocal(wanted) ? wanted! : HomeOf.Person(actor.Role));
+        SignInStep step = await desk.InAsync(context, actor, posted.Form["returnUrl"]);
+        return Results.LocalRedirect(step.Address!);
     }
 
-    private static async Task<IResult> SignOutAsync(HttpContext context)
+    private static async Task<IResult> SignOutAsync(HttpContext context, SessionDoor sessions)
     {
         CheckedForm posted = await CheckedForm.ReadAsync(context);
         if (!posted.IsGood)
@@ -42,10 +45,12 @@ public static class SignInEndpoints
             return posted.Refusal ?? Results.LocalRedirect("/");
         }
 
+        if (ActorClaims.Read(context.User) is { SessionId: not null } actor)
+        {
+            await sessions.EndAsync(actor, context.RequestAborted);
+        }
+
         await context.SignOutAsync(CookieAuthenticationDefaults.AuthenticationScheme);
         return Results.LocalRedirect("/sign-in");
     }
-
-    private static bool IsLocal(string? address) =>
-        address is ['/', ..] && !address.StartsWith("//", StringComparison.Ordinal) && !address.StartsWith("/\\", StringComparison.Ordinal);
 }

@@ -16,6 +16,9 @@ public abstract class RecordPage : ComponentBase, IDisposable
     [Inject]
     private CurrentActor Current { get; set; } = default!;
 
+    [Inject]
+    private SignatureDesk Signatures { get; set; } = default!;
+
     /// <summary>For going elsewhere.</summary>
     [Inject]
     protected NavigationManager Navigation { get; set; } = default!;
@@ -23,11 +26,16 @@ public abstract class RecordPage : ComponentBase, IDisposable
     /// <summary>Cancelled when the page is left.</summary>
     protected CancellationToken Leaving => _leaving.Token;
 
-    /// <summary>Asks a use case as the person who is signed in.</summary>
+    /// <summary>Asks a use case as the person who is signed in; a signature asks them first afresh who they are.</summary>
     protected async Task<Outcome<TResult>> AskAsync<TInput, TResult>(UseCase<TInput, TResult> useCase, TInput input)
     {
         ArgumentNullException.ThrowIfNull(useCase);
-        return await useCase.ExecuteAsync(await Current.GetAsync(), input, Leaving);
+        Actor actor = await Current.GetAsync();
+        Outcome<TResult> outcome = await useCase.ExecuteAsync(actor, input, Leaving);
+        // What was not signed for want of a confirmation was not looked at either: it is asked again as it was.
+        return outcome.Problems is [{ Code: "not-confirmed" }] && await Signatures.AskAsync(actor)
+            ? await useCase.ExecuteAsync(actor, input, Leaving)
+            : outcome;
     }
 
     /// <summary>Reads what a page cannot be without: when it is not there, or not theirs, the not-found page comes instead.</summary>

@@ -1,10 +1,9 @@
 using RehabTrack.Records.Sqlite;
 using RehabTrack.Records.Start;
-using RehabTrack.Wording;
 
 namespace RehabTrack.Web.Hosting;
 
-/// <summary>What is done once before the server answers: the database made ready, and a practice there to sign in to.</summary>
+/// <summary>What is done once before the server answers: the database made ready, and the demo told.</summary>
 public static class Opening
 {
     /// <summary>Does it.</summary>
@@ -18,12 +17,6 @@ public static class Opening
         {
             DemoDefinition demo = DemoSeed.Definition();
             await services.GetRequiredService<LoadDemo>().RunAsync(demo, DemoSeed.Cases(demo), DemoSeed.Plans(), cancellation);
-        }
-        else
-        {
-            await services
-                .GetRequiredService<EnsureLocalPractice>()
-                .RunAsync(new LocalPractice(StartUpTexts.LocalPractice, StartUpTexts.LocalVet, TimeZoneInfo.Local.Id, "en"), cancellation);
         }
     }
 }

@@ -1,4 +1,5 @@
 using Microsoft.Net.Http.Headers;
+using RehabTrack.Web.Account;
 using RehabTrack.Web.Shared.Links;
 
 namespace RehabTrack.Web.Hosting;
@@ -20,15 +21,15 @@ public static class SecurityHeaders
                 context.Response.OnStarting(() =>
                 {
                     IHeaderDictionary headers = context.Response.Headers;
-                    bool isShared = ShareAddress.Of(context) is not null;
+                    bool isSecret = InvitationAddress.Of(context) is not null || ShareAddress.Of(context) is not null;
                     headers.ContentSecurityPolicy = ContentPolicy;
                     headers.XContentTypeOptions = "nosniff";
                     headers.XFrameOptions = "DENY";
-                    headers["Referrer-Policy"] = isShared ? "no-referrer" : "same-origin";
+                    headers["Referrer-Policy"] = isSecret ? "no-referrer" : "same-origin";
                     headers["Cross-Origin-Opener-Policy"] = "same-origin";
                     headers["Cross-Origin-Resource-Policy"] = "same-origin";
                     headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=(), payment=(), usb=()";
-                    if (isShared)
+                    if (isSecret)
                     {
                         headers.CacheControl = "no-store";
                         headers["X-Robots-Tag"] = "noindex, nofollow";

@@ -2,6 +2,8 @@ using System.Globalization;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using RehabTrack.Records.Sqlite;
+using RehabTrack.Records.Start;
+using RehabTrack.Web.Account;
 
 namespace RehabTrack.Web.Hosting;
 
@@ -20,7 +22,7 @@ public static class StartUp
             await using WebApplication app = WebHost.Build(options);
             await Opening.RunAsync(app.Services, options);
             await app.StartAsync();
-            Announce(app, options);
+            await AnnounceAsync(app, options);
             await app.WaitForShutdownAsync();
             return 0;
         }
@@ -38,7 +40,7 @@ public static class StartUp
         }
     }
 
-    private static void Announce(WebApplication app, StartOptions options)
+    private static async Task AnnounceAsync(WebApplication app, StartOptions options)
     {
         string addresses = string.Join(
             ", ",
@@ -46,5 +48,15 @@ public static class StartUp
         );
         string text = options.IsDemo ? Wording.StartUpTexts.RunningDemo : Wording.StartUpTexts.Running;
         Console.Out.WriteLine(string.Format(CultureInfo.InvariantCulture, text, addresses, options.DataFolder));
+        if (!options.IsDemo && await app.Services.GetRequiredService<SetUpDoor>().FindAsync() is not null)
+        {
+            Console.Out.WriteLine(
+                string.Format(
+                    CultureInfo.InvariantCulture,
+                    Wording.StartUpTexts.SetUpCode,
+                    app.Services.GetRequiredService<SetUpCode>().Text
+                )
+            );
+        }
     }
 }

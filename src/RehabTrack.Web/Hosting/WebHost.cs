@@ -1,4 +1,3 @@
-using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.DataProtection;
 using MudBlazor.Services;
 using RehabTrack.Records.Sqlite;
@@ -38,6 +37,7 @@ public static class WebHost
         // "dotnet run" serves the files of the source folder whatever the environment is called.
         builder.WebHost.UseStaticWebAssets();
         builder.Services.AddSingleton(MailSettings.Read(builder.Configuration));
+        builder.Services.AddSingleton(SecondStepPolicy.Read(builder.Configuration));
         builder.Services.AddSingleton(BackupConfiguration.Read(builder.Configuration));
         Configure(builder.Services, new AppMode(options.IsDemo, options.DataFolder));
         Logging(builder.Logging);
@@ -53,11 +53,8 @@ public static class WebHost
         services.AddHostFiltering(hosts => hosts.AllowedHosts = ["localhost", "127.0.0.1", "[::1]"]);
         services.AddRazorComponents().AddInteractiveServerComponents();
         services.AddMudServices();
-        services.AddScoped<CurrentActor>();
         services.AddSingleton<ImportReader>();
-        services.AddCascadingAuthenticationState();
-        services.AddAuthorization(Policies.Add);
-        services.AddAuthentication(CookieAuthenticationDefaults.AuthenticationScheme).AddCookie(cookie => ConfigureCookie(cookie, mode));
+        services.AddAccounts(mode);
         services
             .AddDataProtection()
             .SetApplicationName("RehabTrack")
@@ -80,25 +77,6 @@ public static class WebHost
         services.AddHostedService<SummaryRenewalJob>();
         services.AddHostedService<ForgetAccessJob>();
         services.AddHostedService<BackupJob>();
-    }
-
-    private static void ConfigureCookie(CookieAuthenticationOptions cookie, AppMode mode)
-    {
-        // Browsers share cookies between the ports of a machine: demo and practice must not sign each other out.
-        cookie.Cookie.Name = mode.IsDemo ? "rehabtrack-demo" : "rehabtrack";
-        cookie.Cookie.HttpOnly = true;
-        cookie.Cookie.SameSite = SameSiteMode.Strict;
-        cookie.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
-        cookie.LoginPath = "/sign-in";
-        cookie.ReturnUrlParameter = "returnUrl";
-        cookie.ExpireTimeSpan = TimeSpan.FromHours(12);
-        cookie.SlidingExpiration = true;
-        // A page that is not theirs is answered as such, not by a detour.
-        cookie.Events.OnRedirectToAccessDenied = context =>
-        {
-            context.Response.StatusCode = StatusCodes.Status403Forbidden;
-            return Task.CompletedTask;
-        };
     }
 
     private static void Logging(ILoggingBuilder logging)

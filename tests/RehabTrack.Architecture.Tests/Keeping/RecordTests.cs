@@ -14,6 +14,8 @@ public sealed class RecordTests : IDisposable
         ["SignedFiguresRecord"] = "only ever added",
         ["ChangeRecord"] = "only ever added",
         ["AppliedCommandRecord"] = "only ever added",
+        ["SignInAccount"] = "stands beside its person and goes with them; has a version of its own",
+        ["SessionRecord"] = "lives for days; what happens to it is told in the trail by name",
         ["CaseSummaryRecord"] = "computed from its case and renewed with it",
     };
 

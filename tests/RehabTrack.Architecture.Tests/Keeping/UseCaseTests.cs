@@ -16,7 +16,10 @@ public sealed class UseCaseTests : IDisposable
         ["AccessBook"] = "notes who came in and who was not let in; reads nothing",
         ["VerifyTrail"] = "checks hashes for whoever has the database in hand; tells no word of what is kept",
         ["ForgetAccess"] = "empties notes of access that were kept long enough",
-        ["EnsureLocalPractice"] = "makes the first practice and its vet",
+        ["SetUpDoor"] = "makes the first practice and its first person, once",
+        ["AccountStore"] = "keeps what passwords are checked against; yields nothing of what a practice keeps",
+        ["SessionDoor"] = "begins, looks up and ends sessions",
+        ["InvitationDoor"] = "turns an invitation into a password, once",
         ["RenewSummaries"] = "computes again what an older engine computed",
         ["LoadDemo"] = "opens an empty data folder with the invented practice, through the use cases",
     };

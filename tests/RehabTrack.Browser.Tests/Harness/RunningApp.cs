@@ -10,15 +10,21 @@ public sealed partial class RunningApp : IAsyncDisposable
     private readonly Process _process;
     private readonly DirectoryInfo _data;
 
-    private RunningApp(Process process, DirectoryInfo data, string address)
+    private readonly Task<string> _setUpCode;
+
+    private RunningApp(Process process, DirectoryInfo data, string address, Task<string> setUpCode)
     {
         _process = process;
         _data = data;
+        _setUpCode = setUpCode;
         Address = address;
     }
 
     /// <summary>Where it answers, without a slash at the end.</summary>
     public string Address { get; }
+
+    /// <summary>The code of the first run, as the console says it after the address.</summary>
+    public Task<string> SetUpCodeAsync() => _setUpCode.WaitAsync(TimeSpan.FromMinutes(1));
 
     /// <summary>Starts the app and waits until it says its address.</summary>
     public static async Task<RunningApp> StartAsync(params string[] arguments)
@@ -52,6 +58,7 @@ public sealed partial class RunningApp : IAsyncDisposable
         Process process = Process.Start(start) ?? throw new InvalidOperationException("The app did not start.");
         StringBuilder said = new();
         TaskCompletionSource<string> address = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        TaskCompletionSource<string> code = new(TaskCreationOptions.RunContinuationsAsynchronously);
         void Hear(string? line)
         {
             lock (said)
@@ -67,6 +74,10 @@ public sealed partial class RunningApp : IAsyncDisposable
             {
                 address.TrySetResult(found.Value);
             }
+            else if (Code().Match(line) is { Success: true } printed)
+            {
+                code.TrySetResult(printed.Value);
+            }
         }
 
         process.OutputDataReceived += (_, line) => Hear(line.Data);
@@ -75,7 +86,7 @@ public sealed partial class RunningApp : IAsyncDisposable
         process.BeginErrorReadLine();
         try
         {
-            return new RunningApp(process, data, await address.Task.WaitAsync(TimeSpan.FromMinutes(2)));
+            return new RunningApp(process, data, await address.Task.WaitAsync(TimeSpan.FromMinutes(2)), code.Task);
         }
         catch
         {
@@ -100,4 +111,7 @@ public sealed partial class RunningApp : IAsyncDisposable
 
     [GeneratedRegex(@"http://127\.0\.0\.1:\d+")]
     private static partial Regex Loopback();
+
+    [GeneratedRegex("[A-Z2-9]{4}(-[A-Z2-9]{4}){3}")]
+    private static partial Regex Code();
 }

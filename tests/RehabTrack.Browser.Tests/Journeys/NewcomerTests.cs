@@ -1,4 +1,5 @@
 using Microsoft.Playwright;
+using OtpNet;
 using RehabTrack.Browser.Tests.Harness;
 
 namespace RehabTrack.Browser.Tests.Journeys;
@@ -7,13 +8,16 @@ namespace RehabTrack.Browser.Tests.Journeys;
 [Collection(BrowserCollection.Name)]
 public sealed class NewcomerTests(ChromiumFixture chromium)
 {
+    private const string Password = "heather-anvil-morning-7";
+
     [Fact]
-    public async Task A_vet_imports_a_file_reads_the_verdict_and_enters_a_recheck_by_keyboard_that_changes_it()
+    public async Task A_vet_sets_the_server_up_imports_a_file_reads_the_verdict_and_signs_a_recheck_that_changes_it()
     {
         await using RunningApp app = await RunningApp.StartAsync();
-        await using Visit visit = await chromium.VisitAsAsync(app, "Vet");
+        await using Visit visit = await chromium.VisitAsync(app);
         IPage page = visit.Page;
 
+        await FirstRunAsync(page, await app.SetUpCodeAsync());
         await ImportAsync(visit);
         await page.GetByRole(AriaRole.Link, new() { Name = OwnSheet.Horse }).First.ClickAsync();
         ILocator verdict = page.Locator(".verdict .say");
@@ -28,6 +32,42 @@ public sealed class NewcomerTests(ChromiumFixture chromium)
         await verdict.GetByText("Worsening:").WaitForAsync();
         Assert.NotEqual(before, await verdict.InnerTextAsync());
         Assert.Empty(visit.Complaints);
+    }
+
+    /// <summary>From an empty server to the start page: practice, first person, second step, recovery codes.</summary>
+    private static async Task FirstRunAsync(IPage page, string code)
+    {
+        await page.GotoAsync("/");
+        await page.Locator("#set-up-code").FillAsync(code);
+        await page.Locator("#practice-name").FillAsync("Tarn Side Equine");
+        await page.Locator("#phone").FillAsync("+43 1 5550 177");
+        await page.Locator("#person-name").FillAsync("Ida Fell");
+        await page.Locator("#role").SelectOptionAsync("Vet");
+        await page.Locator("#sign-in-name").FillAsync("ida@example.org");
+        await page.Locator("#new-password").FillAsync(Password);
+        await page.Locator("#new-password-again").FillAsync(Password);
+        await page.Keyboard.PressAsync("Enter");
+        string key = await page.Locator("[data-key]").InnerTextAsync();
+        Totp app = new(Base32Encoding.ToBytes(key.Replace(" ", "", StringComparison.Ordinal)));
+        await page.Locator("#code").FillAsync(app.ComputeTotp());
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(page.Locator("[data-recovery]")).ToHaveCountAsync(10);
+        await page.Locator("form button[type=submit]").ClickAsync();
+        await page.Locator("[data-interactive=true]").WaitForAsync();
+    }
+
+    /// <summary>What is signed asks who signs; a wrong password signs nothing.</summary>
+    private static async Task ConfirmAsync(IPage page)
+    {
+        ILocator question = page.Locator("#confirm-password");
+        await Assertions.Expect(question).ToBeFocusedAsync();
+        await page.Keyboard.TypeAsync("not this one");
+        await page.Keyboard.PressAsync("Enter");
+        await page.Locator("#confirm-password-error").WaitForAsync();
+        await Assertions.Expect(question).ToHaveValueAsync(string.Empty);
+        await question.FillAsync(Password);
+        await page.Keyboard.PressAsync("Enter");
+        await question.WaitForAsync(new() { State = WaitForSelectorState.Detached });
     }
 
     private static async Task ImportAsync(Visit visit)
@@ -67,6 +107,7 @@ public sealed class NewcomerTests(ChromiumFixture chromium)
         await Assertions.Expect(page.Locator("#sign")).ToBeFocusedAsync();
         await page.Keyboard.PressAsync("Tab");
         await page.Keyboard.PressAsync("Enter");
+        await ConfirmAsync(page);
         await page.Locator("#sign").WaitForAsync(new() { State = WaitForSelectorState.Detached });
     }
 }

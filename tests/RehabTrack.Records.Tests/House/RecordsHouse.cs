@@ -12,8 +12,6 @@ namespace RehabTrack.Records.Tests.House;
 /// <summary>A practice on a real database file in a folder of its own, at a time that stands still until it is moved.</summary>
 internal sealed class RecordsHouse : IAsyncDisposable
 {
-    private static readonly LocalPractice Practice = new("Hollin Down Horse Practice", "Edda Marrow", "Europe/Vienna", "en");
-
     /// <summary>A founded practice's database, migrated once for all houses: each begins with a copy of it.</summary>
     private static readonly Lazy<Task<byte[]>> Founded = new(FoundAsync);
 
@@ -57,7 +55,14 @@ internal sealed class RecordsHouse : IAsyncDisposable
     private async Task<RecordsHouse> StartAsync()
     {
         await Get<SqliteStart>().RunAsync();
-        Vet = await Get<EnsureLocalPractice>().RunAsync(Practice);
+        IReadOnlyList<Actor> people = await Get<SignInDoor>().ListAsync();
+        Vet = people is [Actor first, ..]
+            ? first
+            : await FoundPractice.RunAsync(
+                Get<RecordsAccess>(),
+                Founding("Hollin Down Horse Practice", "Europe/Vienna", "Edda Marrow"),
+                default
+            );
         return this;
     }
 
@@ -87,22 +92,10 @@ internal sealed class RecordsHouse : IAsyncDisposable
 
     /// <summary>A second practice in the same database, with a vet of its own.</summary>
     public Task<Actor> FoundSecondPracticeAsync() =>
-        FoundPractice.RunAsync(
-            Get<RecordsAccess>(),
-            new FoundPractice.Founding(
-                Guid.NewGuid(),
-                "Test",
-                "Other Shore Equine",
-                null,
-                "Europe/London",
-                "en",
-                "Runa Tolland",
-                null,
-                null,
-                "{}"
-            ),
-            default
-        );
+        FoundPractice.RunAsync(Get<RecordsAccess>(), Founding("Other Shore Equine", "Europe/London", "Runa Tolland"), default);
+
+    private static FoundPractice.Founding Founding(string practice, string timeZone, string vet) =>
+        new(Guid.NewGuid(), "Test", practice, null, timeZone, "en", vet, null, null, "{}");
 
     public async ValueTask DisposeAsync()
     {

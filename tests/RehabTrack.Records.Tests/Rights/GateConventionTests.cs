@@ -1,5 +1,6 @@
 using System.Reflection;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Accounts;
 using RehabTrack.Records.Backups;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Covers;
@@ -31,7 +32,10 @@ public sealed class GateConventionTests(GateConventionTests.Doors doors) : IClas
         typeof(AccessBook),
         typeof(VerifyTrail),
         typeof(ForgetAccess),
-        typeof(EnsureLocalPractice),
+        typeof(SetUpDoor),
+        typeof(AccountStore),
+        typeof(SessionDoor),
+        typeof(InvitationDoor),
         typeof(LoadDemo),
         typeof(RenewSummaries),
     ];
@@ -65,6 +69,8 @@ public sealed class GateConventionTests(GateConventionTests.Doors doors) : IClas
         typeof(ExportTrail),
         typeof(ExportPerson),
         typeof(ErasePerson),
+        typeof(InvitePerson),
+        typeof(GetAccount),
     ];
 
     public static TheoryData<string> UseCases => [.. RecordsServices.UseCases().Select(type => type.FullName!)];
@@ -110,7 +116,15 @@ public sealed class GateConventionTests(GateConventionTests.Doors doors) : IClas
     public async Task Each_refuses_the_roles_that_the_table_gives_no_right(string useCase)
     {
         Type type = TypeOf(useCase);
-        Type[] forEverybody = [typeof(GetPractice), typeof(FindHorses), typeof(GetHorse), typeof(GetHorsePhoto)];
+        Type[] forEverybody =
+        [
+            typeof(GetPractice),
+            typeof(FindHorses),
+            typeof(GetHorse),
+            typeof(GetHorsePhoto),
+            typeof(ListSessions),
+            typeof(EndSession),
+        ];
         Type[] forOwners = [typeof(GetYard), typeof(NoteLook), typeof(ReportConcern), typeof(GetConcernLetter)];
         Type[] forTrainers = [.. forOwners, typeof(LogDay), typeof(PauseWork), typeof(LowerWork)];
         foreach (Role role in Enum.GetValues<Role>())

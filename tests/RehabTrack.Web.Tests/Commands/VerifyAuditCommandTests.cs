@@ -5,6 +5,7 @@ using RehabTrack.Records.Rights;
 using RehabTrack.Records.Sqlite;
 using RehabTrack.Records.Start;
 using RehabTrack.Web.Commands;
+using RehabTrack.Web.Tests.Hosting;
 
 namespace RehabTrack.Web.Tests.Commands;
 
@@ -19,9 +20,7 @@ public sealed class VerifyAuditCommandTests : IAsyncLifetime
     {
         await using ServiceProvider services = Services();
         await services.GetRequiredService<SqliteStart>().RunAsync();
-        Actor vet = await services
-            .GetRequiredService<EnsureLocalPractice>()
-            .RunAsync(new LocalPractice("Ford Practice", "Mara Holt", "Europe/Vienna", "en"));
+        Actor vet = await FirstVet.FoundAsync(services);
         foreach (string name in new[] { "Alder", "Birch", "Cedar" })
         {
             Assert.True(

@@ -12,6 +12,7 @@ using RehabTrack.Web.Account;
 using RehabTrack.Web.Features.Concerns;
 using RehabTrack.Web.Features.Import;
 using RehabTrack.Web.Features.Reminders;
+using RehabTrack.Web.Hosting;
 
 namespace RehabTrack.Web.Tests.Hosting;
 
@@ -52,6 +53,8 @@ public abstract class KeptPractice : IAsyncLifetime
         Register(tab.Services);
         tab.Services.AddMudServices();
         tab.Services.AddScoped<CurrentActor>();
+        tab.Services.AddScoped<SignatureDesk>();
+        tab.Services.AddSingleton(new AppMode(false, _folder));
         tab.Services.AddSingleton<ImportReader>();
         tab.Services.AddSingleton(new MailSettings());
         tab.Services.AddSingleton<MailSender>();

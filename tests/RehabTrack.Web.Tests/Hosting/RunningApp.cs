@@ -1,12 +1,16 @@
 using System.Net;
 using System.Text.RegularExpressions;
+using Microsoft.AspNetCore.Authentication;
+using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Options;
+using RehabTrack.Records.Accounts;
 using RehabTrack.Records.People;
 using RehabTrack.Records.Rights;
-using RehabTrack.Records.Start;
+using RehabTrack.Web.Account;
 using RehabTrack.Web.Hosting;
 
 namespace RehabTrack.Web.Tests.Hosting;
@@ -32,7 +36,7 @@ public sealed partial class RunningApp : IAsyncLifetime
         await Opening.RunAsync(_app.Services, options);
         await _app.StartAsync();
         Address = new Uri(Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single());
-        Vet = (await Services.GetRequiredService<SignInDoor>().ListAsync()).Single();
+        Vet = await FirstVet.SetUpAsync(Services);
         Trainer = await AddAsync("Tess Lunge", Role.Trainer);
     }
 
@@ -47,22 +51,22 @@ public sealed partial class RunningApp : IAsyncLifetime
     public HttpClient Browser() =>
         new(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = new CookieContainer() }) { BaseAddress = Address };
 
-    /// <summary>A browser in which somebody is signed in.</summary>
+    /// <summary>A browser in which somebody is signed in: the cookie of a session of theirs, as the sign-in gives it.</summary>
     public async Task<HttpClient> BrowserAsync(Actor actor)
     {
-        HttpClient browser = Browser();
-        using HttpResponseMessage answer = await browser.PostAsync(
-            "/sign-in/as",
-            new FormUrlEncodedContent(
-                new Dictionary<string, string>
-                {
-                    ["person"] = actor.PersonId.ToString(),
-                    ["__RequestVerificationToken"] = await TokenAsync(browser, "/sign-in"),
-                }
-            )
+        Actor session = await Services.GetRequiredService<SessionDoor>().BeginAsync(actor, "test", isDemo: true);
+        CookieAuthenticationOptions options = Services
+            .GetRequiredService<IOptionsMonitor<CookieAuthenticationOptions>>()
+            .Get(CookieAuthenticationDefaults.AuthenticationScheme);
+        DateTimeOffset now = TimeProvider.System.GetUtcNow();
+        AuthenticationTicket ticket = new(
+            ActorClaims.Write(session),
+            new AuthenticationProperties { IssuedUtc = now, ExpiresUtc = now.AddHours(1) },
+            CookieAuthenticationDefaults.AuthenticationScheme
         );
-        Assert.Equal(HttpStatusCode.Redirect, answer.StatusCode);
-        return browser;
+        CookieContainer cookies = new();
+        cookies.Add(Address, new Cookie(options.Cookie.Name!, options.TicketDataFormat.Protect(ticket)));
+        return new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = cookies }) { BaseAddress = Address };
     }
 
     /// <summary>The antiforgery token of the first form of a page.</summary>

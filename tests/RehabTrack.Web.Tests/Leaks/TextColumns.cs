@@ -69,7 +69,7 @@ internal static class TextColumns
         "Yard.Name",
     ];
 
-    /// <summary>Codes, hashes and settings: no words of anybody.</summary>
+    /// <summary>Codes, hashes, settings, and what somebody signs in with and where: no words of anybody.</summary>
     public static IReadOnlyList<string> Technical { get; } =
     [
         "Acknowledgement.Finding",
@@ -93,6 +93,7 @@ internal static class TextColumns
         "ImportFile.Checksum",
         "ImportMapping.Fingerprint",
         "ImportMapping.MappingJson",
+        "Invitation.SecretHash",
         "LinkWord.FirstZone",
         "LinkWord.SecondZone",
         "Person.FoldedName",
@@ -103,7 +104,14 @@ internal static class TextColumns
         "Practice.TimeZone",
         "Reading.EchogenicityScale",
         "Reading.FibreAlignmentScale",
+        "Session.Browser",
         "ShareLink.SecretHash",
+        "SignInAccount.FoldedSignInName",
+        "SignInAccount.PasswordHash",
+        "SignInAccount.RecoveryHashes",
+        "SignInAccount.SealedKey",
+        "SignInAccount.SecurityStamp",
+        "SignInAccount.SignInName",
         "SignedFigures.EngineVersion",
         "SignedFigures.FiguresJson",
         "SignedFigures.InputHash",
@@ -130,5 +138,6 @@ internal static class TextColumns
             .Where(property => property.PropertyType is { IsGenericType: true } type && type.GetGenericTypeDefinition() == typeof(DbSet<>))
             .Select(property => (property, property.PropertyType.GetGenericArguments()[0]));
 
-    private static string NameOf(Type record, PropertyInfo column) => $"{record.Name[..^"Record".Length]}.{column.Name}";
+    private static string NameOf(Type record, PropertyInfo column) =>
+        $"{(record.Name.EndsWith("Record", StringComparison.Ordinal) ? record.Name[..^"Record".Length] : record.Name)}.{column.Name}";
 }

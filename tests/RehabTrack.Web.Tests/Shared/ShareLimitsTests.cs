@@ -8,7 +8,7 @@ using Microsoft.Extensions.Logging;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Shares;
-using RehabTrack.Records.Start;
+using RehabTrack.Web.Account;
 using RehabTrack.Web.Components;
 using RehabTrack.Web.Hosting;
 using RehabTrack.Web.Shared.Links;
@@ -80,13 +80,15 @@ public sealed class ShareLimitsTests(RunningApp app) : IClassFixture<RunningApp>
                     server.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single()
                 ),
             };
-            ShareHouse house = new(server.Services, (await server.Services.GetRequiredService<SignInDoor>().ListAsync()).Single());
+            ShareHouse house = new(server.Services, await FirstVet.SetUpAsync(server.Services));
             Guid trainer = await house.PersonAsync("Trainer Alder", Role.Trainer);
             Guid horse = await house.HorseAsync("Silent Grey", null, trainer);
             string living = (await house.LinkAsync(trainer, HorseRelation.Trainer, null)).Path;
             string secret = living[(ShareAddress.Prefix.Length + 1)..];
             string wrong = AddressSecret.Make().Text;
 
+            string invitation = AddressSecret.Make().Text;
+            using HttpResponseMessage uninvited = await browser.GetAsync(InvitationAddress.PathOf(invitation));
             using HttpResponseMessage dead = await browser.GetAsync($"{ShareAddress.PathOf(wrong)}/yard");
             using HttpResponseMessage seen = await browser.GetAsync($"{living}/concern/{horse}");
             using HttpResponseMessage logged = await browser.PostAsync(
@@ -107,6 +109,8 @@ public sealed class ShareLimitsTests(RunningApp app) : IClassFixture<RunningApp>
             Assert.DoesNotContain(heard.Lines, line => line.Contains(wrong, StringComparison.Ordinal));
             Assert.Contains(heard.Lines, line => line.Contains("Request starting", StringComparison.Ordinal));
             Assert.DoesNotContain(heard.Lines, line => line.Contains(secret, StringComparison.Ordinal));
+            Assert.Equal(HttpStatusCode.NotFound, uninvited.StatusCode);
+            Assert.DoesNotContain(heard.Lines, line => line.Contains(invitation, StringComparison.Ordinal));
         }
 
         Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();

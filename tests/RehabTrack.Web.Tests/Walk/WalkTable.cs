@@ -37,7 +37,15 @@ internal static class WalkTable
         Page("/not-found", Everybody),
         Page("/error", Everybody),
         Page("/sign-in", Everybody),
-        new("POST", "/sign-in/as", Everybody) { EndsSession = true },
+        // They lead to the sign-in, or are not there, for who is not half-way in, has no invitation, and where the first run is over.
+        Page("/sign-in/code", []),
+        Page("/sign-in/second-step", []),
+        Page("/set-up", []),
+        Page("/invited", Everybody) with
+        {
+            Answer = HttpStatusCode.NotFound,
+        },
+        Page("/account", SignedIn),
         new("POST", "/sign-out", Everybody) { EndsSession = true },
         new("GET", "/calendar/{secret}/rechecks.ics", Everybody, Subject.Calendar),
         // What trainer, owner and referring vet open.

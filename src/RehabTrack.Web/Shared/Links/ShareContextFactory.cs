@@ -1,9 +1,10 @@
 using Microsoft.AspNetCore.Http.Features;
+using RehabTrack.Web.Account;
 
 namespace RehabTrack.Web.Shared.Links;
 
 /// <summary>
-/// Takes the secret of a share link out of the path before the request is begun, so that no logger, scope or trace ever sees it, however much
+/// Takes the secret of a share link, and of an invitation, out of the path before the request is begun, so that no logger, scope or trace ever sees it, however much
 /// is logged.
 /// </summary>
 public sealed class ShareContextFactory(IServiceProvider services) : IHttpContextFactory
@@ -14,15 +15,19 @@ public sealed class ShareContextFactory(IServiceProvider services) : IHttpContex
     public HttpContext Create(IFeatureCollection featureCollection)
     {
         ArgumentNullException.ThrowIfNull(featureCollection);
-        if (
-            featureCollection.Get<IHttpRequestFeature>() is { } request
-            && ShareAddress.Read(request.PathBase + request.Path) is { } address
-        )
+        if (featureCollection.Get<IHttpRequestFeature>() is { } request)
         {
-            featureCollection.Set(address);
-            request.PathBase = "";
-            request.Path = ShareAddress.Prefix;
-            request.RawTarget = ShareAddress.Prefix;
+            string path = request.PathBase + request.Path;
+            if (ShareAddress.Read(path) is { } share)
+            {
+                featureCollection.Set(share);
+                Hide(request, ShareAddress.Prefix);
+            }
+            else if (InvitationAddress.Read(path) is { } invitation)
+            {
+                featureCollection.Set(invitation);
+                Hide(request, InvitationAddress.Prefix);
+            }
         }
 
         return _contexts.Create(featureCollection);
@@ -30,4 +35,11 @@ public sealed class ShareContextFactory(IServiceProvider services) : IHttpContex
 
     /// <inheritdoc />
     public void Dispose(HttpContext httpContext) => _contexts.Dispose(httpContext);
+
+    private static void Hide(IHttpRequestFeature request, string instead)
+    {
+        request.PathBase = "";
+        request.Path = instead;
+        request.RawTarget = instead;
+    }
 }

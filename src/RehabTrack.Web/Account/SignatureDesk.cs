@@ -1,0 +1,69 @@
+using RehabTrack.Records.Accounts;
+using RehabTrack.Records.Rights;
+
+namespace RehabTrack.Web.Account;
+
+/// <summary>
+/// Asks the person before the page afresh who they are, before they sign: a tablet at the stable goes from hand to hand. One question at a time,
+/// for one open page.
+/// </summary>
+public sealed class SignatureDesk(IServiceScopeFactory scopes)
+{
+    private TaskCompletionSource<bool>? _asked;
+    private Actor? _actor;
+
+    /// <summary>Raised when a question begins or ends.</summary>
+    public event EventHandler? Changed;
+
+    /// <summary>Whether a question stands.</summary>
+    public bool IsAsking => _asked is not null;
+
+    /// <summary>Whose password is asked for.</summary>
+    public string Name => _actor?.Name ?? "";
+
+    /// <summary>Asks, and waits for the answer; false when the person would rather not, or nothing on the page can ask.</summary>
+    public async Task<bool> AskAsync(Actor actor)
+    {
+        if (Changed is null)
+        {
+            return false;
+        }
+
+        _asked?.TrySetResult(false);
+        (_actor, _asked) = (actor, new TaskCompletionSource<bool>(TaskCreationOptions.RunContinuationsAsynchronously));
+        Task<bool> answer = _asked.Task;
+        Changed.Invoke(this, EventArgs.Empty);
+        return await answer;
+    }
+
+    /// <summary>Takes a password; when it fits, the question is over.</summary>
+    /// <returns>Whether it fits.</returns>
+    public async Task<bool> ConfirmAsync(string? password)
+    {
+        if (_actor is null)
+        {
+            return false;
+        }
+
+        await using AsyncServiceScope scope = scopes.CreateAsyncScope();
+        if (!await scope.ServiceProvider.GetRequiredService<PasswordCheck>().AgainAsync(_actor, password))
+        {
+            return false;
+        }
+
+        await scope.ServiceProvider.GetRequiredService<SessionDoor>().ConfirmAsync(_actor);
+        End(true);
+        return true;
+    }
+
+    /// <summary>The person would rather not.</summary>
+    public void Cancel() => End(false);
+
+    private void End(bool isConfirmed)
+    {
+        TaskCompletionSource<bool>? asked = _asked;
+        (_actor, _asked) = (null, null);
+        Changed?.Invoke(this, EventArgs.Empty);
+        asked?.TrySetResult(isConfirmed);
+    }
+}
