@@ -111,4 +111,43 @@ internal static class DemoPages
         await visit.WaitUntilLiveAsync();
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "4 examinations" }).WaitForAsync();
     }
+
+    /// <summary>The reports of a case, with one that was released.</summary>
+    public static async Task OpenReportsAsync(Visit visit)
+    {
+        await OpenCaseAsync(visit, "Linnet Minor");
+        await visit.OpenAsync(new Uri(visit.Page.Url).AbsolutePath + "/reports");
+        if (await ReportLine(visit).CountAsync() == 0)
+        {
+            await visit.Page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Release for ") }).ClickAsync();
+        }
+
+        await ReportLine(visit).First.WaitForAsync();
+    }
+
+    /// <summary>The page behind a new link of the first horse of a person, or of all of them.</summary>
+    public static async Task OpenLinkAsync(Visit visit, string person)
+    {
+        await visit.OpenAsync("/people");
+        await visit.Page.GetByRole(AriaRole.Link, new() { Name = person }).First.ClickAsync();
+        await OpenNewLinkAsync(visit, visit.Page.Locator("section[aria-labelledby=links] li").First);
+        await visit.Page.Locator("article.permit").First.WaitForAsync();
+    }
+
+    /// <summary>The report behind a new link of its reader.</summary>
+    public static async Task OpenReportLinkAsync(Visit visit)
+    {
+        await OpenReportsAsync(visit);
+        await OpenNewLinkAsync(visit, ReportLine(visit).First);
+        await visit.Page.Locator("article.report").WaitForAsync();
+    }
+
+    private static ILocator ReportLine(Visit visit) =>
+        visit.Page.Locator("section[aria-labelledby=links] li").Filter(new() { HasText = "Anselm Quoy, report" });
+
+    private static async Task OpenNewLinkAsync(Visit visit, ILocator line)
+    {
+        await line.GetByRole(AriaRole.Button, new() { NameRegex = new("^Make a ") }).ClickAsync();
+        await visit.OpenStaticAsync(await visit.Page.Locator("#share-address").InputValueAsync());
+    }
 }

@@ -32,6 +32,7 @@ public static class PageList
         new("case-setback", Vet, visit => DemoPages.OpenCaseAsync(visit, "Pepperwick")),
         new("case-why", Vet, DemoPages.OpenGroundAsync),
         new("case-signed-figures", Vet, DemoPages.OpenSignedFiguresAsync),
+        new("case-reports", Vet, DemoPages.OpenReportsAsync),
         new("examination-entry", Vet, visit => DemoPages.OpenEntryAsync(visit, "Ironbell")),
         new("import", Vet, visit => visit.OpenAsync("/import")),
         new("import-review", Vet, DemoPages.OpenImportReviewAsync),
@@ -52,5 +53,8 @@ public static class PageList
         new("yard-less", "Trainer", visit => DemoPages.OpenFromYardAsync(visit, "/less")),
         new("concern", "Trainer", DemoPages.OpenConcernAsync),
         new("progress", "Owner", visit => visit.OpenStaticAsync("/progress")),
+        new("link-owner", Vet, visit => DemoPages.OpenLinkAsync(visit, "Jory Fenwater")),
+        new("link-trainer", Vet, visit => DemoPages.OpenLinkAsync(visit, "Wilf Arkendale")),
+        new("link-referring-vet", Vet, DemoPages.OpenReportLinkAsync),
     ];
 }
