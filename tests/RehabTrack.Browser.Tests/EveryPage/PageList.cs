@@ -12,6 +12,7 @@ public static class PageList
     [
         new("sign-in", null, visit => visit.OpenStaticAsync("/sign-in")),
         new("start", Vet, visit => visit.OpenAsync("/")),
+        new("account", Vet, visit => visit.OpenStaticAsync("/account")),
         new("rechecks", Vet, DemoPages.OpenBoardAsync),
         new("reminder", Vet, DemoPages.OpenReminderAsync),
         new("recheck-settings", Vet, visit => visit.OpenAsync("/rechecks/settings")),

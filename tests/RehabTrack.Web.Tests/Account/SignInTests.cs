@@ -50,6 +50,19 @@ public sealed class SignInTests : IAsyncLifetime
         Assert.NotNull(await _server.Services.GetRequiredService<Records.Start.SetUpDoor>().FindAsync());
     }
 
+    [Fact]
+    public async Task All_that_is_missing_is_said_at_once()
+    {
+        using HttpClient browser = _server.Browser();
+
+        Answer refused = await SendAsync(browser, "/set-up", "set-up", new() { ["set-up-code"] = _server.Code });
+
+        foreach (string field in (string[])["practice-name", "phone", "person-name", "sign-in-name", "new-password"])
+        {
+            Assert.Contains($"id=\"{field}-error\"", refused.Body, StringComparison.Ordinal);
+        }
+    }
+
     [Theory]
     [InlineData("short", "at least 12 letters")]
     [InlineData("password1234", "first that would be guessed")]
