@@ -16,7 +16,7 @@ internal static class ExaminationRules
     /// <summary>What even a draft cannot hold: numbers that are none, and sheets without end.</summary>
     public static List<Problem> Unstorable(ExaminationContent content)
     {
-        List<Problem> problems = [];
+        List<Problem> problems = [.. Texts(content)];
         if (content.Readings.Count > MostReadings)
         {
             problems.Add(new("readings", "too-many-readings", RecordText.Of(content.Readings.Count), RecordText.Of(MostReadings)));
@@ -178,6 +178,32 @@ internal static class ExaminationRules
         );
 
     /// <summary>The lesions of one level share one ligament area: together they cannot be larger than it.</summary>
+    private static IEnumerable<Problem> Texts(ExaminationContent content)
+    {
+        IEnumerable<Problem?> ofContent =
+        [
+            Checks.Unkeepable("name", content.Name, Checks.LongestName),
+            Checks.Unkeepable("examiner", content.Examiner, Checks.LongestName),
+            Checks.Unkeepable("transducer", content.Transducer, Checks.LongestName),
+            Checks.Unkeepable("note", content.Note, Checks.LongestText),
+            Checks.Unkeepable("outsidePractice", content.OutsidePractice, Checks.LongestName),
+        ];
+        IEnumerable<Problem?> ofRows = content.Readings.SelectMany(
+            (row, index) =>
+                ReadingValues
+                    .Of(row.Values)
+                    .Where(field => field.Value is string)
+                    .Select(field =>
+                        Checks.Unkeepable(
+                            Path(index, field.Field),
+                            (string?)field.Value,
+                            field.Field == ReadingFields.Note ? Checks.LongestText : Checks.LongestName
+                        )
+                    )
+        );
+        return ofContent.Concat(ofRows).OfType<Problem>();
+    }
+
     private static IEnumerable<Problem> LesionsBeyondLigament(ExaminationContent content)
     {
         const double Rounding = 1e-9;

@@ -27,6 +27,11 @@ public sealed class SavePlanDraft(RecordsAccess access) : Command<SavePlanDraftI
             return RecordProblems.NotFound("horse");
         }
 
+        if (PlanTexts.Unkeepable(input.Plan) is { Count: > 0 } unkeepable)
+        {
+            return unkeepable;
+        }
+
         PlanDraftRecord? draft = await records.PlanDrafts.FirstOrDefaultAsync(record => record.HorseId == input.HorseId, cancellation);
         string content = JsonSerializer.Serialize(input.Plan, RecordJson.Options);
         if (draft is { ArchivedAt: null } && draft.Version != input.Version && draft.ContentJson != content)

@@ -46,6 +46,8 @@ public sealed class SignDecision(RecordsAccess access) : Command<SignDecisionInp
         checks.AddRange(SignatureRules.Unseen(lines, input.SeenNumber));
         string? disagreement = checks.Text("disagreement", input.Disagreement);
         checks.Name("reason", decision.Reason);
+        checks.Text("lamenessContext", input.Visit.LamenessContext);
+        checks.Text("visitNote", input.Visit.Note);
         if (PlanOf(lines, decision) is not { } plan)
         {
             checks.Add(new Problem("plan", "no-signed-plan"));
@@ -104,6 +106,7 @@ public sealed class SignDecision(RecordsAccess access) : Command<SignDecisionInp
             CorrectsId = input.CorrectsId,
         };
         records.Decisions.Add(kept);
+        TypedFormRows.PutAway(session, await TypedFormRows.OfAsync(session, input.HorseId, TypedForm.Decision, cancellation));
         await records.SaveChangesAsync(cancellation);
         return new Saved(kept.Id, kept.Version);
     }

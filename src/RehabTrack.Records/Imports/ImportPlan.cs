@@ -57,7 +57,7 @@ internal static class ImportPlan
         }
 
         (HorseRecord? horse, IReadOnlyList<HorseCandidate> alike, bool mustChoose) = Horse(register, kept, file, choice);
-        List<Problem> problems = [];
+        List<Problem> problems = [.. ImportTexts.Unkeepable(file)];
         if (choice.HorseId is not null && horse is null)
         {
             problems.Add(RecordProblems.NotFound($"cases[{file.Label}].horse"));

@@ -72,7 +72,10 @@ internal sealed class HistoryInterceptor : SaveChangesInterceptor
 
     /// <summary>Whether changes of records of a type are told.</summary>
     public static bool IsTold(Type record) =>
-        record.IsSubclassOf(typeof(KeptRecord)) && record != typeof(ImportFileRecord) && record != typeof(PermitLookRecord);
+        record.IsSubclassOf(typeof(KeptRecord))
+        && record != typeof(ImportFileRecord)
+        && record != typeof(PermitLookRecord)
+        && record != typeof(TypedFormRecord);
 
     /// <summary>What a line calls records of a type.</summary>
     public static string KindOf(Type record) => record.Name[..^"Record".Length];

@@ -32,6 +32,8 @@ internal static class KeptJson
         [(typeof(ExerciseEntryRecord), nameof(ExerciseEntryRecord.MoreJson))] = record => ExerciseRows.WordsOf((ExerciseEntryRecord)record),
         [(typeof(PlanDraftRecord), nameof(PlanDraftRecord.ContentJson))] = record =>
             JsonSerializer.Deserialize<PlanVersion>(((PlanDraftRecord)record).ContentJson, RecordJson.Options),
+        [(typeof(TypedFormRecord), nameof(TypedFormRecord.FieldsJson))] = record =>
+            TypedFormRows.Read(((TypedFormRecord)record).FieldsJson),
         [(typeof(ChangeRecord), nameof(ChangeRecord.AfterJson))] = record => Any(((ChangeRecord)record).AfterJson, mayBeErased: true),
         [(typeof(SignedFiguresRecord), nameof(SignedFiguresRecord.FiguresJson))] = record =>
             SignedFigures.Read(((SignedFiguresRecord)record).FiguresJson),

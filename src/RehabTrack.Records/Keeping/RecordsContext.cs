@@ -68,6 +68,8 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
 
     public DbSet<PlanDraftRecord> PlanDrafts => Set<PlanDraftRecord>();
 
+    public DbSet<TypedFormRecord> TypedForms => Set<TypedFormRecord>();
+
     public DbSet<DecisionRecord> Decisions => Set<DecisionRecord>();
 
     public DbSet<ConcernRecord> Concerns => Set<ConcernRecord>();
@@ -240,6 +242,19 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
             draft.HasQueryFilter(record => record.PracticeId == PracticeId);
             draft.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
             draft.HasIndex(record => record.HorseId).IsUnique();
+        });
+        modelBuilder.Entity<TypedFormRecord>(form =>
+        {
+            Keep(form, "TypedForm");
+            form.HasQueryFilter(record => record.PracticeId == PracticeId);
+            form.HasOne<HorseRecord>().WithMany().HasForeignKey(record => record.HorseId).OnDelete(DeleteBehavior.Restrict);
+            form.HasIndex(record => new
+                {
+                    record.HorseId,
+                    record.Form,
+                    record.PersonId,
+                })
+                .IsUnique();
         });
         modelBuilder.Entity<DecisionRecord>(decision =>
         {

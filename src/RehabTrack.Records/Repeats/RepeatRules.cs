@@ -26,9 +26,9 @@ public static class RepeatRules
 
         foreach (string text in (string[])[tracing.Subject ?? "", tracing.Measurer ?? ""])
         {
-            if (text.Trim().Length > LongestName)
+            if (Checks.Unkeepable(field, text.Trim(), LongestName) is { } unkeepable)
             {
-                problems.Add(new Problem(field, "text-too-long", RecordText.Of(text.Trim().Length), RecordText.Of(LongestName)));
+                problems.Add(unkeepable);
             }
         }
 

@@ -5,8 +5,11 @@ namespace RehabTrack.Records.Room;
 /// <summary>Gathers what is wrong with an input, all at once.</summary>
 internal sealed class Checks
 {
-    private const int LongestName = 200;
-    private const int LongestText = 4000;
+    /// <summary>The most letters of a line.</summary>
+    public const int LongestName = 200;
+
+    /// <summary>The most letters of a text.</summary>
+    public const int LongestText = 4000;
     private readonly List<Problem> problems = [];
 
     public List<Problem> Problems => problems;
@@ -14,6 +17,15 @@ internal sealed class Checks
     public bool Any => problems.Count > 0;
 
     public void Add(Problem problem) => problems.Add(problem);
+
+    /// <summary>Adds a problem where there is one.</summary>
+    public void Take(Problem? problem)
+    {
+        if (problem is not null)
+        {
+            problems.Add(problem);
+        }
+    }
 
     public void AddRange(IEnumerable<Problem> more) => problems.AddRange(more);
 
@@ -93,11 +105,42 @@ internal sealed class Checks
         return trimmed;
     }
 
+    /// <summary>What keeps a text from being kept letter by letter; null when nothing does.</summary>
+    public static Problem? Unkeepable(string field, string? text, int longest)
+    {
+        if (text is null)
+        {
+            return null;
+        }
+
+        return text.Length > longest ? new(field, "text-too-long", RecordText.Of(text.Length), RecordText.Of(longest))
+            : HasBrokenLetter(text) ? new(field, "text-has-broken-letter")
+            : null;
+    }
+
     private void Length(string field, string text, int longest)
     {
-        if (text.Length > longest)
+        if (Unkeepable(field, text, longest) is { } problem)
         {
-            problems.Add(new(field, "text-too-long", RecordText.Of(text.Length), RecordText.Of(longest)));
+            problems.Add(problem);
         }
+    }
+
+    private static bool IsWhole(string text, int at) => at + 1 < text.Length && char.IsSurrogatePair(text[at], text[at + 1]);
+
+    // A database ends a text at a NUL, and half a letter of two halves has no bytes.
+    private static bool HasBrokenLetter(string text)
+    {
+        for (int at = 0; at < text.Length; at++)
+        {
+            if (text[at] == '\0' || (char.IsSurrogate(text[at]) && !IsWhole(text, at)))
+            {
+                return true;
+            }
+
+            at += char.IsHighSurrogate(text[at]) ? 1 : 0;
+        }
+
+        return false;
     }
 }

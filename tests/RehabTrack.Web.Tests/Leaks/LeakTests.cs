@@ -270,6 +270,14 @@ public sealed class LeakTests(RunningApp app) : IClassFixture<RunningApp>
                 PersonId = app.Vet.PersonId,
                 HandedInAt = now,
             },
+            new TypedFormRecord
+            {
+                Id = Guid.CreateVersion7(),
+                HorseId = horse,
+                PersonId = app.Vet.PersonId,
+                FieldsJson = $$"""{"visit-note":"{{Inside}}"}""",
+                WrittenAt = now,
+            },
             new YardRecord
             {
                 Id = Guid.CreateVersion7(),

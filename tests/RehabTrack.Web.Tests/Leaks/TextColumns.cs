@@ -43,6 +43,7 @@ internal static class TextColumns
         "Reminder.Trouble",
         "RepeatTracing.Measurer",
         "RepeatTracing.Subject",
+        "TypedForm.FieldsJson",
         "Yard.Address",
         "Yard.Phone",
     ];

@@ -3,18 +3,31 @@
 
 const keptHours = 24;
 const kind = "kind";
+const idleMilliseconds = 900;
+const retryMilliseconds = 3000;
 const reconnectBox = "components-reconnect-modal";
 
-export function attach(root, key, onlyWhileLost) {
-  return new Keeper(root, `typed:${key}`, onlyWhileLost);
+// Where the server keeps it too, "server" takes it and "kept" is what it has: it is there again on another device of the same person.
+export function attach(root, key, onlyWhileLost, server = null, kept = null) {
+  return new Keeper(root, `typed:${key}`, onlyWhileLost, server, kept);
 }
 
 class Keeper {
-  constructor(root, key, onlyWhileLost) {
+  constructor(root, key, onlyWhileLost, server, kept) {
     this.root = root;
     this.key = key;
     this.onlyWhileLost = onlyWhileLost;
+    this.server = server;
+    this.timer = 0;
     this.kept = this.read();
+    if (server) {
+      // What the server never got is this browser's alone; all else the server has, as it was last typed on any device.
+      this.kept = { ...kept, ...(this.isUnsent ? this.kept : {}) };
+      if (this.isUnsent) {
+        this.later(idleMilliseconds);
+      }
+    }
+
     this.turned = new Set();
     this.waiting = new Map();
     this.watch = null;
@@ -43,12 +56,16 @@ class Keeper {
   }
 
   forget() {
+    clearTimeout(this.timer);
     this.kept = {};
+    this.isUnsent = false;
     this.waiting.clear();
     localStorage.removeItem(this.key);
   }
 
   detach() {
+    clearTimeout(this.timer);
+    this.server = null;
     this.watch?.disconnect();
     this.root.removeEventListener("input", this.remember);
     this.root.removeEventListener("change", this.remember);
@@ -59,8 +76,11 @@ class Keeper {
   read() {
     try {
       const kept = JSON.parse(localStorage.getItem(this.key) ?? "null");
-      return kept && Date.now() - kept.at < keptHours * 3600000 ? kept.fields : {};
+      const isFresh = kept && Date.now() - kept.at < keptHours * 3600000;
+      this.isUnsent = isFresh ? kept.unsent === true : false;
+      return isFresh ? kept.fields : {};
     } catch {
+      this.isUnsent = false;
       return {};
     }
   }
@@ -69,7 +89,42 @@ class Keeper {
     // The latest stands last: it is put back in the order in which it was typed.
     delete this.kept[name];
     this.kept[name] = value;
-    localStorage.setItem(this.key, JSON.stringify({ at: Date.now(), fields: this.kept }));
+    this.isUnsent = this.server !== null;
+    this.write();
+    this.later(idleMilliseconds);
+  }
+
+  write() {
+    localStorage.setItem(this.key, JSON.stringify({ at: Date.now(), fields: this.kept, unsent: this.isUnsent }));
+  }
+
+  later(milliseconds) {
+    if (this.server) {
+      clearTimeout(this.timer);
+      this.timer = setTimeout(() => this.send(), milliseconds);
+    }
+  }
+
+  async send() {
+    const sent = Object.fromEntries(Object.entries(this.kept).map(([name, value]) => [name, String(value)]));
+    let isKept = false;
+    try {
+      isKept = (await this.server?.invokeMethodAsync("KeepFields", sent)) === true;
+    } catch {
+      // The line is down: the browser has it.
+    }
+
+    if (!this.server) {
+      return;
+    }
+
+    const isAll = Object.keys(this.kept).length === Object.keys(sent).length && Object.entries(this.kept).every(([name, value]) => sent[name] === String(value));
+    if (isKept && isAll) {
+      this.isUnsent = false;
+      this.write();
+    } else {
+      this.later(retryMilliseconds);
+    }
   }
 
   remembered(event) {
@@ -112,7 +167,7 @@ class Keeper {
 
       this.waiting.delete(name);
       if (field.type === "checkbox") {
-        if (field.checked !== value) {
+        if (String(field.checked) !== String(value)) {
           this.tell(() => field.click());
         }
       } else if (field.value !== value) {

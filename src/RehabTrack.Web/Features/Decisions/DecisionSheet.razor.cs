@@ -28,6 +28,8 @@ public sealed partial class DecisionSheet
     private IReadOnlyList<ExerciseLine> _unseen = [];
     private DecisionEntry? _entry;
     private TypedKeeper? _keeper;
+    private IReadOnlyDictionary<string, string> _typed = new Dictionary<string, string>(StringComparer.Ordinal);
+    private IReadOnlyList<TypedView> _others = [];
     private Guid _reader;
     private PermitComparison? _sides;
     private Visit _visit = new();
@@ -49,6 +51,12 @@ public sealed partial class DecisionSheet
 
     [Inject]
     private GetExercise GetExercise { get; set; } = default!;
+
+    [Inject]
+    private GetTyped GetTyped { get; set; } = default!;
+
+    [Inject]
+    private KeepTyped KeepTyped { get; set; } = default!;
 
     [Inject]
     private GetCase GetCase { get; set; } = default!;
@@ -82,8 +90,29 @@ public sealed partial class DecisionSheet
         await LoadAsync();
         if (_view is not null)
         {
+            await TakeTypedAsync();
             Begin();
         }
+    }
+
+    /// <summary>What is being typed: by the one who reads, on whatever device, and by others.</summary>
+    private async Task TakeTypedAsync()
+    {
+        IReadOnlyList<TypedView> typed = (await AskAsync(GetTyped, new GetTypedInput(Id, TypedForm.Decision))).ValueOrDefault ?? [];
+        _typed = typed.FirstOrDefault(one => one.IsOwn)?.Fields ?? new Dictionary<string, string>(StringComparer.Ordinal);
+        _others = [.. typed.Where(one => !one.IsOwn)];
+    }
+
+    private async Task<bool> KeepTypedAsync(IReadOnlyDictionary<string, string> fields)
+    {
+        Outcome<Saved> outcome = await AskAsync(KeepTyped, new KeepTypedInput(Guid.CreateVersion7(), Id, TypedForm.Decision, fields));
+        if (outcome.Succeeded)
+        {
+            await TakeTypedAsync();
+            StateHasChanged();
+        }
+
+        return outcome.Succeeded;
     }
 
     private async Task LoadAsync()
@@ -189,6 +218,7 @@ public sealed partial class DecisionSheet
         {
             (_justSigned, _unseen) = (true, []);
             await (_keeper?.ForgetAsync() ?? Task.CompletedTask);
+            await TakeTypedAsync();
             await LoadAsync();
             Begin();
         }
