@@ -1,9 +1,11 @@
+using RehabTrack.Records.History;
+using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 
 namespace RehabTrack.Records.Backups;
 
-/// <summary>Makes a backup now. It writes no record: what is kept is only read.</summary>
+/// <summary>Makes a backup now, and notes in the trail who asked for it. What is kept is only read.</summary>
 public sealed class MakeBackup : UseCase<NoInput, BackupCopy>
 {
     private readonly IBackupKeeper backups;
@@ -17,6 +19,25 @@ public sealed class MakeBackup : UseCase<NoInput, BackupCopy>
 
     private protected override Right Right => Right.KeepBackups;
 
-    private protected override Task<Outcome<BackupCopy>> RunAsync(RecordsSession session, NoInput input, CancellationToken cancellation) =>
-        backups.MakeAsync(cancellation);
+    private protected override async Task<Outcome<BackupCopy>> RunAsync(
+        RecordsSession session,
+        NoInput input,
+        CancellationToken cancellation
+    )
+    {
+        Outcome<BackupCopy> made = await backups.MakeAsync(cancellation);
+        if (made.Succeeded)
+        {
+            await AccessNote.WriteAsync(
+                session.Records,
+                new Writer(session.Person.Id, session.Now, Guid.Empty, nameof(MakeBackup)),
+                AccessEvent.BackupMade,
+                null,
+                made.Value.Name,
+                cancellation
+            );
+        }
+
+        return made;
+    }
 }

@@ -59,4 +59,7 @@ public enum AccessEvent
 
     /// <summary>Data were taken out as a file.</summary>
     DataExported,
+
+    /// <summary>A backup was made by hand.</summary>
+    BackupMade,
 }

@@ -348,6 +348,26 @@ public sealed class BackupTests : IDisposable
         Assert.Equal("backup-no-folder", Code(await house.Get<MakeBackup>().ExecuteAsync(house.Vet, NoInput.Value)));
     }
 
+    [Fact]
+    public async Task One_made_by_hand_leaves_a_line_in_the_trail_and_one_that_failed_leaves_none()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        BackupKeeper keeper = Keeper(house, new BackupSettings { Folder = Target });
+
+        Assert.False((await house.Get<MakeBackup>().ExecuteAsync(house.Vet, NoInput.Value)).Succeeded);
+        BackupCopy made = (await new MakeBackup(house.Get<RecordsAccess>(), keeper).ExecuteAsync(house.Vet, NoInput.Value)).Value;
+
+        (string UseCase, Guid By, string After) = Assert.Single(
+            await house.LookAsync(async records =>
+                (await records.Changes.Where(line => line.UseCase == nameof(MakeBackup)).ToListAsync()).Select(line =>
+                    (line.UseCase, line.PersonId, line.AfterJson)
+                )
+            )
+        );
+        Assert.Equal((nameof(MakeBackup), house.Vet.PersonId), (UseCase, By));
+        Assert.Contains(made.Name, After, StringComparison.Ordinal);
+    }
+
     private static BackupKeeper Keeper(RecordsHouse house, BackupSettings settings) =>
         new(new DataFolder(house.Folder), settings, house.Get<IDbContextFactory<Records.Keeping.RecordsContext>>(), house.Time);
 
