@@ -4,14 +4,16 @@ using RehabTrack.Drills.Copies;
 using RehabTrack.Drills.Disk;
 using RehabTrack.Drills.Editors;
 using RehabTrack.Drills.Kill;
+using RehabTrack.Drills.Sheets;
 using RehabTrack.Drills.Starts;
 
 namespace RehabTrack.Drills;
 
 /// <summary>
-/// Drills what must not cost anybody a number: a pulled plug, a full disk, many editors, a backup under load. Prints a table with what
+/// Drills what must not cost anybody a number: a pulled plug, a full disk, many editors, a backup under load,
+/// broken sheets. Prints a table with what
 /// was lost beside its bar; ends with 1 when anything was. <c>short</c> does a few rounds, <c>only</c> and a name one drill; a number at the end
-/// seeds the moments of the kills.
+/// seeds the moments of the kills and the breaking of the sheets.
 /// </summary>
 internal static class DrillsProgram
 {
@@ -42,6 +44,7 @@ internal static class DrillsProgram
             ("disk", () => DiskFullDrill.RunAsync(isShort ? 2 : 20, seed)),
             ("editors", () => EditorsDrill.RunAsync(isShort ? 1 : 10)),
             ("backup", () => BackupDrill.RunAsync(isShort ? 1 : 20)),
+            ("sheets", () => SheetDrill.RunAsync(isShort ? 150 : 20_000, seed)),
         ];
         long begun = Stopwatch.GetTimestamp();
         int lost = 0;
