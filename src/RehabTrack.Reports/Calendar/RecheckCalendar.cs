@@ -24,7 +24,7 @@ public static class RecheckCalendar
     {
         ArgumentNullException.ThrowIfNull(entries);
         CultureInfo wanted = culture ?? TextCulture.Default;
-        string name = string.Format(wanted, CalendarTexts.CalendarName, practiceName);
+        string name = Plain(string.Format(wanted, CalendarTexts.CalendarName, practiceName));
         Ical.Net.Calendar calendar = new() { ProductId = "-//RehabTrack//Rechecks 1//EN", Scale = "GREGORIAN" };
         // NAME and REFRESH-INTERVAL are those of RFC 7986; the older name of the first is what most programs still read.
         calendar.AddProperty("NAME", name);
@@ -42,7 +42,7 @@ public static class RecheckCalendar
     {
         CalDateTime start = entry.Begins is { } begins ? Utc(begins) : new CalDateTime(entry.Date);
         string?[] lines = [entry.Vet is null ? null : string.Format(culture, CalendarTexts.Comes, entry.Vet), entry.TravelNote];
-        string description = string.Join('\n', lines.OfType<string>());
+        string description = Plain(string.Join('\n', lines.OfType<string>()));
         return new CalendarEvent
         {
             Uid = entry.Id.ToString("D"),
@@ -53,13 +53,17 @@ public static class RecheckCalendar
             Created = Utc(entry.BookedAt),
             Start = start,
             End = entry.Begins is { } from ? Utc(from.AddMinutes(entry.Minutes)) : new CalDateTime(entry.Date.AddDays(1)),
-            Summary = string.Format(culture, CalendarTexts.Title, entry.HorseName),
-            Location = entry.Place,
+            Summary = Plain(string.Format(culture, CalendarTexts.Title, entry.HorseName)),
+            Location = entry.Place is { } place ? Plain(place) : null,
             Description = description.Length == 0 ? null : description,
             Status = entry.IsCancelled ? EventStatus.Cancelled : EventStatus.Confirmed,
             Transparency = entry.IsCancelled || entry.Begins is null ? TransparencyType.Transparent : TransparencyType.Opaque,
         };
     }
+
+    /// <summary>A calendar knows no control characters (RFC 5545, 3.1), and a program that meets one reads none of its entries.</summary>
+    private static string Plain(string text) =>
+        string.Concat(text.Where(letter => letter is '\n' or '\r' or '\t' || !char.IsControl(letter)));
 
     private static CalDateTime Utc(DateTime instant) => new(DateTime.SpecifyKind(instant, DateTimeKind.Utc), hasTime: true);
 }
