@@ -24,6 +24,7 @@ public sealed class NaughtyTextTests
         "BreakLink.Second.ExaminationId",
         "ChangePractice.Language",
         "ChangePractice.TimeZone",
+        "InvitePerson.SecretHash",
         "PinLink.First.ExaminationId",
         "PinLink.Second.ExaminationId",
         "RememberMapping.Fingerprint",

@@ -3,9 +3,10 @@ namespace RehabTrack.Records.Tests.EveryCommand;
 /// <summary>A double click, and a retry after an answer that was lost on the way: each command does once what it is asked twice.</summary>
 public sealed class TwiceTests
 {
-    /// <summary>What leaves no line in the history: a file before it is imported, a form that is being filled in, a look at a permit, a threshold that was the table's already.</summary>
+    /// <summary>What leaves no line in the history: a file before it is imported, a form that is being filled in, an end of no session, a look at a permit, a threshold that was the table's already.</summary>
     private static readonly HashSet<string> Unnoted = new(StringComparer.Ordinal)
     {
+        "EndSession",
         "KeepTyped",
         "NoteLook",
         "StageImportFile",

@@ -5,6 +5,7 @@ using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Repeats;
 using RehabTrack.Rechecks.Watch;
+using RehabTrack.Records.Accounts;
 using RehabTrack.Records.Bookings;
 using RehabTrack.Records.Care;
 using RehabTrack.Records.Cases;
@@ -260,6 +261,8 @@ internal static class ValidInputs
                     Address = "by the mill",
                 }
             ),
+        [typeof(InvitePerson)] = async at => new InvitePersonInput(New(), await at.ColleagueAsync(), Secret(), TakesSecondStep: false),
+        [typeof(EndSession)] = _ => Now(new EndSessionInput(New(), null, null, null)),
         // Files
         [typeof(StageImportFile)] = _ => Now(new StageImportFileInput(New(), "sheet.csv", [0x61])),
         [typeof(RememberMapping)] = _ => Now(new RememberMappingInput(New(), Guid.NewGuid().ToString("N"), "{}")),
