@@ -8,7 +8,7 @@ using RehabTrack.Records.Room;
 namespace RehabTrack.Records.People;
 
 /// <summary>
-/// Takes out what is held of a person, as JSON: who they are, the horses they stand beside, letters and calls, what the trail says of
+/// Takes out what is held of a person, as JSON: who they are, what they sign in with, the horses they stand beside, links and reports, letters and calls, what the trail says of
 /// them, and what they did, by kind and time. What they wrote about horses is the horses' record and is not in it.
 /// </summary>
 public sealed class ExportPerson(RecordsAccess access) : UseCase<Guid, string>(access)
@@ -77,6 +77,25 @@ public sealed class ExportPerson(RecordsAccess access) : UseCase<Guid, string>(a
                         link.From,
                         link.Until,
                     }
+                ).ToArrayAsync(cancellation),
+                Links = await records
+                    .ShareLinks.Where(share => share.PersonId == person.Id)
+                    .OrderBy(share => share.Id)
+                    .Select(share => new
+                    {
+                        share.Relation,
+                        share.MadeAt,
+                        share.ExpiresAt,
+                        share.RevokedAt,
+                        share.LastSeenAt,
+                    })
+                    .ToArrayAsync(cancellation),
+                Reports = await (
+                    from report in records.Reports
+                    join horse in records.Horses on report.HorseId equals horse.Id
+                    where report.PersonId == person.Id
+                    orderby report.Id
+                    select new { Horse = horse.Name, report.Date }
                 ).ToArrayAsync(cancellation),
                 Letters = await records
                     .Reminders.Where(letter => letter.PersonId == person.Id)

@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json;
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Exams;
+using RehabTrack.Records.Accounts;
 using RehabTrack.Records.History;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.People;
@@ -36,6 +37,27 @@ public sealed class ErasePersonTests
         Assert.Equal(("Erased person", null, null), (after.Name, after.Phone, after.Mail));
         TrailPage trail = (await house.Get<GetTrail>().ExecuteAsync(house.Vet, new TrailFilter())).Value;
         Assert.Equal(3, trail.Lines.Count(line => line.IsErased));
+    }
+
+    [Fact]
+    public async Task What_somebody_signs_in_with_is_taken_out_and_erased_with_them()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        Actor trainer = await house.PersonAsync(Name, Role.Trainer);
+        string hash = new('a', 64);
+        await house.Get<InvitePerson>().ExecuteAsync(house.Vet, new InvitePersonInput(Guid.NewGuid(), trainer.PersonId, hash, false));
+        Assert.True((await house.Get<InvitationDoor>().UseAsync(hash, new AccountChoice(Mail, "no hash"))).Succeeded);
+        await house.Get<SessionDoor>().BeginAsync(trainer, "Firefox, Android", isDemo: false);
+
+        using JsonDocument file = JsonDocument.Parse((await house.Get<ExportPerson>().ExecuteAsync(house.Vet, trainer.PersonId)).Value);
+        Assert.Equal(Mail, file.RootElement.GetProperty("signsInWith").GetProperty("signInName").GetString());
+        Assert.Equal("Firefox, Android", file.RootElement.GetProperty("sessions")[0].GetProperty("browser").GetString());
+
+        await EraseAsync(house, house.Vet, await ArchivedAsync(house, trainer.PersonId));
+
+        Assert.Empty(await FoundAsync(house));
+        Assert.Null(await house.Get<AccountStore>().OfAsync(trainer.PersonId));
+        Assert.Null((await house.VerifyAsync()).FirstBreak);
     }
 
     [Fact]
@@ -166,7 +188,12 @@ public sealed class ErasePersonTests
                 .Where(file => !file.EndsWith("-shm", StringComparison.Ordinal))
                 .Select(Read)
         );
-        return [.. new[] { Name, Folded.Of(Name), Phone, Mail }.Where(word => content.Contains(word, StringComparison.Ordinal))];
+        return
+        [
+            .. new[] { Name, Folded.Of(Name), Phone, Mail, SignInAccount.Fold(Mail) }.Where(word =>
+                content.Contains(word, StringComparison.Ordinal)
+            ),
+        ];
     }
 
     private static string Read(string path)
