@@ -155,6 +155,56 @@ public sealed class InputHashTests
     }
 
     [Fact]
+    public void A_phase_counts_from_its_first_day()
+    {
+        PlanPhaseStart[] phases = [.. Course.PlanPhases, new(AsOf, PlanPhase.CanterOrGallop)];
+
+        Assert.NotEqual(Of(Course), Of(Course with { PlanPhases = phases }));
+        Assert.NotEqual(
+            Of(Course with { PlanPhases = phases }),
+            Of(Course with { PlanPhases = [.. Course.PlanPhases, phases[^1] with { Phase = PlanPhase.Trot }] })
+        );
+    }
+
+    [Fact]
+    public void Phases_and_distances_that_share_a_day_or_a_landmark_have_no_order_either()
+    {
+        PlanPhaseStart[] phases = [new(Start, PlanPhase.Walk), new(Start, PlanPhase.Trot), new(Start, PlanPhase.CanterOrGallop)];
+        LandmarkDistance[] distances =
+        [
+            new(Landmark.PointOfHock, Landmark.TarsometatarsalJoint, new Centimetres(9)),
+            new(Landmark.PointOfHock, Landmark.AccessoryCarpalBone, new Centimetres(12)),
+        ];
+        CaseCourse course = Course with { PlanPhases = phases, LandmarkDistances = distances };
+
+        Assert.Equal(Of(course), Of(course with { PlanPhases = [.. phases.Reverse()], LandmarkDistances = [.. distances.Reverse()] }));
+    }
+
+    // Computed by this program and kept here as a record keeps them beside a signature. Another value of the first two would say of every
+    // case that is signed already that it was changed since; another one of the third, while engine and settings are the same, that what
+    // a decision rests on was. It has to change with the engine's version and with the list of the settings, and with nothing else.
+    [Fact]
+    public void What_a_record_keeps_is_found_again_by_every_later_build()
+    {
+        CaseCourse course = Course with
+        {
+            LandmarkDistances =
+            [
+                .. Course.LandmarkDistances,
+                new(Landmark.TarsometatarsalJoint, Landmark.PointOfHock, new Centimetres(2.5)),
+            ],
+            PlanPhases = [.. Course.PlanPhases, new(Start.AddDays(40), PlanPhase.CanterOrGallop)],
+            ZoneLength = new Centimetres(4),
+            TargetFraction = 0.2,
+        };
+        Examination zoned = course.Examinations[0] with { Zones = ZoneScheme.ForeSeven };
+
+        Assert.Equal("a4935581e9593b6fe744af3dd8a8c14ad2195d61a03b8ed755270783d6f5b6a8", InputHash.OfCase(course));
+        Assert.Equal("fb1c462243e348a0a5bfcac3fc987f2daf57c5e8e777894751af1335b44523ca", InputHash.OfExamination(zoned));
+        Assert.Equal("24da921875cc2ce1953c8ad099a89b15b309b0be91d1d05bdb4487c2f791b18a", Of(course, Word));
+    }
+
+    [Fact]
     public void Nothing_is_no_input()
     {
         Assert.Throws<ArgumentNullException>("course", () => InputHash.Of(null!, [], Settings, AsOf));

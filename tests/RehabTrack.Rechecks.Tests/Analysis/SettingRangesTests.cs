@@ -20,7 +20,10 @@ public sealed class SettingRangesTests
             Assert.Equal(usual, SettingRanges.With(changed, name, SettingRanges.ValueOf(usual, name)));
         }
 
-        Assert.Throws<ArgumentOutOfRangeException>(() => SettingRanges.With(usual, name, range.Lowest - 0.0001));
+        ArgumentOutOfRangeException below = Assert.Throws<ArgumentOutOfRangeException>(() =>
+            SettingRanges.With(usual, name, range.Lowest - 0.0001)
+        );
+        Assert.Contains(name, below.Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentOutOfRangeException>(() => SettingRanges.With(usual, name, range.Highest + 0.0001));
         Assert.Throws<ArgumentOutOfRangeException>(() => SettingRanges.With(usual, name, double.NaN));
     }

@@ -2,7 +2,9 @@ using RehabTrack.Rechecks.Analysis;
 using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Healing;
+using RehabTrack.Rechecks.Linking;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Simulation.Cases;
 using static RehabTrack.Rechecks.Tests.Healing.CourseBuilder;
 
 namespace RehabTrack.Rechecks.Tests.Healing;
@@ -81,6 +83,61 @@ public sealed class BurdenTests
             ];
             Assert.Equal([true, false, true], burdens.Select(burden => burden.LevelsComplete));
             Assert.Null(burdens[1].Severity);
+        }
+
+        [Fact]
+        public void Among_three_examinations_an_inner_level_left_out_makes_one_incomplete() =>
+            Assert.Equal(
+                [true, true, false],
+                Analysed(Case(Exam(0, SixLevels()), Exam(60, SixLevels()), Exam(120, SixLevels(without: 3))))
+                    .Burdens.Select(burden => burden.LevelsComplete)
+            );
+
+        [Fact]
+        public void A_level_that_only_the_second_examination_added_leaves_the_first_complete() =>
+            Assert.Equal(
+                [true, true],
+                Analysed(Case(Exam(0, SixLevels()), Exam(60, SixLevels().Append(Row(34, 1.2, 0)))))
+                    .Burdens.Select(burden => burden.LevelsComplete)
+            );
+
+        [Fact]
+        public void A_sound_ligament_has_a_largest_share_of_none_and_no_worst_level()
+        {
+            ExaminationBurden burden = Analysed(Case(Exam(0, SixLevels(0)))).Burdens.Single();
+
+            Assert.Equal(0, burden.WorstPercent!.Value.Value);
+            Assert.Null(burden.WorstLevel);
+        }
+
+        [Fact]
+        public void Of_two_levels_of_the_same_share_the_one_higher_up_is_named_and_the_body_before_a_branch()
+        {
+            Reading[] branch = [Row(20, 1, 0.3, Part.MedialBranch), Row(24, 1, 0.3, Part.MedialBranch)];
+            Reading[] body = [Row(22, 1, 0.3), Row(26, 1, 0.3)];
+
+            Assert.Equal(20, Worst(branch));
+            Assert.Equal(22, Worst([.. branch, .. body]));
+            Assert.Equal(22, Worst([.. body.Reverse(), .. branch.Reverse()]));
+
+            static double Worst(Reading[] readings) => Analysed(Case(Exam(0, readings))).Burdens.Single().WorstLevel!.Value.Position.Value;
+        }
+
+        [Fact]
+        public void The_ends_of_an_examination_are_those_of_its_own_tape()
+        {
+            // A person may hold the lowest level of this day for a place that the others have near the top; on this day it is the lowest.
+            CaseCourse course = Case(Exam(0, SixLevels()));
+            LinkedCourse crossed = TrueLinks.Of(
+                course,
+                place => place.Level.Position.Value == 30 ? 16 : place.Level.Position.Value,
+                position => new Centimetres(position)
+            );
+
+            ExaminationBurden burden = CaseAnalyser.AnalyseLinked(course, crossed, new AnalysisSettings(), Start).Burdens.Single();
+
+            Assert.True(burden.LevelsComplete);
+            Assert.Equal(new SeverityGrade(SeverityScales.TotalPercent, 1), burden.Severity);
         }
 
         [Fact]
@@ -173,6 +230,69 @@ public sealed class BurdenTests
                 ).Burdens,
             ];
             Assert.Null(burdens[1].Volume);
+            Assert.False(burdens[1].VolumeIsLowerBound);
+        }
+
+        [Fact]
+        public void A_level_that_shows_lesion_and_was_not_outlined_this_time_takes_its_area_from_before() =>
+            Assert.Equal(3.60, OutlinedAllBut(18).Volume!.Value.Value, 10);
+
+        [Fact]
+        public void A_level_that_was_free_and_shows_lesion_without_an_outline_leaves_the_volume_unknown() =>
+            Assert.Null(OutlinedAllBut(10).Volume);
+
+        [Fact]
+        public void A_level_that_shows_lesion_and_never_had_an_area_leaves_the_volume_unknown()
+        {
+            CaseCourse course = Case(
+                Exam(0, SixLevels()),
+                Exam(60, SixLevels().Append(Row(20, 1.4) with { Role = ReadingRole.Worst })),
+                Exam(120, SixLevels())
+            );
+
+            Assert.Equal([true, false, true], Analysed(course).Burdens.Select(burden => burden.Volume is not null));
+        }
+
+        [Fact]
+        public void A_free_level_that_was_not_read_holds_nothing_and_the_volume_stands() =>
+            Assert.Equal(
+                [3.60, 3.60],
+                Analysed(Case(Exam(0, SixLevels()), Exam(60, SixLevels(without: 1))))
+                    .Burdens.Select(burden => Math.Round(burden.Volume!.Value.Value, 10))
+            );
+
+        /// <summary>The second of two examinations that read the same, but for one level: there the lesion shows, and no area was taken.</summary>
+        private static ExaminationBurden OutlinedAllBut(double level) =>
+            Analysed(
+                Case(
+                    Exam(0, SixLevels()),
+                    Exam(
+                        60,
+                        SixLevels()
+                            .Select(reading =>
+                                reading.Level.Position.Value == level
+                                    ? reading with
+                                    {
+                                        LesionArea = LesionArea.Unknown,
+                                        Role = ReadingRole.Worst,
+                                    }
+                                    : reading
+                            )
+                    )
+                )
+            ).Burdens[1];
+
+        [Fact]
+        public void A_lesion_level_met_once_is_missed_at_the_very_next_examination_and_not_for_ever()
+        {
+            CaseCourse course = Case(
+                Exam(0, SixLevels()),
+                Exam(60, SixLevels().Append(Row(20, 1.4, 0.2))),
+                Exam(120, SixLevels()),
+                Exam(180, SixLevels())
+            );
+
+            Assert.Equal(["", "", "Axial-20", ""], Analysed(course).Burdens.Select(burden => string.Join(' ', burden.LesionTracksMissed)));
         }
 
         [Fact]

@@ -30,5 +30,10 @@ public sealed class SeverityScalesTests
         Assert.Equal(1, SeverityScales.Of(SeverityScales.TotalPercent, new Percent(100 * (0.1 + 0.2) / 2.0)).Class);
 
     [Fact]
-    public void Another_scale_is_a_bug() => Assert.Throws<ArgumentException>(() => SeverityScales.Of("width", new Percent(1)));
+    public void Another_scale_is_a_bug_that_names_it() =>
+        Assert.Contains(
+            "width",
+            Assert.Throws<ArgumentException>(() => SeverityScales.Of("width", new Percent(1))).Message,
+            StringComparison.Ordinal
+        );
 }

@@ -73,6 +73,48 @@ public sealed class SingleMeasureTests
         }
 
         [Fact]
+        public void A_share_far_above_the_best_so_far_is_worsening_and_one_inside_the_guard_is_not()
+        {
+            // The guard of an area, .05 cm², in a ligament of 1 cm²: 5 %.
+            Trend rise = Analysed(Case(Exam(0, Share(18, 20)), Exam(60, Share(18, 40)))).Trend;
+            AnalysisSettings sharp = new()
+            {
+                Error = new MeasurementErrorSettings
+                {
+                    LesionAreaCv = 0.001,
+                    AreaFloorCm2 = 0.0001,
+                    LigamentAreaCv = 0.001,
+                },
+            };
+            Trend above = Analysed(Case(Exam(0, Share(18, 20)), Exam(60, Share(18, 26))), sharp).Trend;
+            Trend inside = Analysed(Case(Exam(0, Share(18, 20)), Exam(60, Share(18, 24))), sharp).Trend;
+
+            Assert.Equal(
+                (Measure.LesionPercent, Verdict.Worsening, VerdictReason.RiseAboveBest),
+                (rise.Measure!.Value, rise.Verdict, rise.Reason)
+            );
+            Assert.Equal(Verdict.Worsening, above.Verdict);
+            Assert.Equal(Verdict.NotYetReadable, inside.Verdict);
+        }
+
+        [Fact]
+        public void A_small_share_that_was_left_out_is_not_taken_for_the_worst_level()
+        {
+            // 20 % of a ligament is less than an area of .45 cm²; 60 % is more.
+            Assert.Equal(Verdict.Healing, WithoutShare(20).Verdict);
+            Assert.Equal((Verdict.NotYetReadable, VerdictReason.WorstLevelNotRead), (WithoutShare(60).Verdict, WithoutShare(60).Reason));
+
+            static Trend WithoutShare(double share) =>
+                Analysed(
+                    Case(
+                        Exam(0, Row(18, 1.5, 0.60), Share(24, share)),
+                        Exam(60, Row(18, 1.5, 0.45), Share(24, share)),
+                        Exam(120, Row(18, 1.5, 0.25))
+                    )
+                ).Trend;
+        }
+
+        [Fact]
         public void Each_lesion_and_part_has_its_own_trend()
         {
             CaseAnalysis analysis = Analysed(
@@ -109,6 +151,64 @@ public sealed class SingleMeasureTests
             Assert.DoesNotContain(FindingKind.LesionLevelMissed, Told(analysis));
             Assert.Empty(analysis.Burdens[^1].LesionTracksMissed);
             Assert.Equal(1, analysis.Burdens[^1].FibreAlignmentSum);
+        }
+
+        [Fact]
+        public void Settle_it_at_the_very_probability_that_is_set()
+        {
+            // Of the 24 orders of four values, one rises and one falls throughout: two sides, 1/12.
+            Assert.Equal(Verdict.Healing, At(1.0 / 12));
+            Assert.Equal(Verdict.NotYetReadable, At(0.083));
+
+            static Verdict At(double probability) =>
+                Analysed(
+                    Case(new[] { 3, 2, 1, 0 }.Select((grade, visit) => Exam(60 * visit, Graded(18, grade)))),
+                    new AnalysisSettings { Trend = new TrendSettings { GradesProbability = probability } }
+                ).Trend.Verdict;
+        }
+
+        [Fact]
+        public void Settle_it_though_another_level_was_not_graded()
+        {
+            CaseCourse whole = Triplets(3, 3, 2, 2, 1, 1);
+            CaseCourse course = whole with
+            {
+                Examinations =
+                [
+                    .. whole.Examinations.Select(examination =>
+                        examination with
+                        {
+                            Readings = [.. examination.Readings, Row(26, 1.2) with { Id = $"{examination.Id}/sound" }],
+                        }
+                    ),
+                ],
+            };
+
+            Assert.Equal((Measure.Grades, Verdict.Healing), (Analysed(course).Trend.Measure!.Value, Analysed(course).Trend.Verdict));
+        }
+
+        [Fact]
+        public void That_fell_beyond_chance_are_no_healing_where_the_latest_examination_left_out_the_worst_level()
+        {
+            CaseCourse whole = Triplets(3, 3, 2, 2, 1, 1, 1);
+            CaseCourse course = whole with
+            {
+                Examinations =
+                [
+                    .. whole.Examinations.Take(6),
+                    whole.Examinations[6] with
+                    {
+                        Readings = [.. whole.Examinations[6].Readings.Where(reading => reading.Role != ReadingRole.Worst)],
+                    },
+                ],
+            };
+            Trend trend = Analysed(course).Trend;
+
+            Assert.Equal(Verdict.Healing, Analysed(whole).Trend.Verdict);
+            Assert.Equal(
+                (Measure.Grades, Verdict.NotYetReadable, VerdictReason.WorstLevelNotRead),
+                (trend.Measure!.Value, trend.Verdict, trend.Reason)
+            );
         }
 
         [Fact]

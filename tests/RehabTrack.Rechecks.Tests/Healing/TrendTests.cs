@@ -99,6 +99,18 @@ public sealed class TrendTests
         }
     }
 
+    public sealed class LongCourses
+    {
+        [Fact]
+        public void A_course_of_many_years_has_the_rate_of_all_its_examinations()
+        {
+            // Halved every 600 days, an examination every 30 days: ln 2 / 10 in 60 days.
+            Trend trend = Of(Enumerable.Range(0, 80).Select(visit => Exam(30 * visit, SixLevels(20 * Math.Pow(0.5, visit / 20.0)))));
+            Assert.Equal(80, trend.Course!.Examinations);
+            Assert.Equal(-Math.Log(2) / 10, trend.Course.LogPer60Days, 9);
+        }
+    }
+
     public sealed class MissedLevels
     {
         [Fact]
@@ -135,6 +147,26 @@ public sealed class TrendTests
             ).Trend;
             Says(Verdict.NotYetReadable, VerdictReason.WorstLevelNotRead, trend);
             Assert.Equal([true, true, false], trend.Series.Select(point => point.Complete));
+        }
+
+        [Fact]
+        public void An_uncertain_link_of_the_level_that_is_the_worst_now_holds_healing_back_though_a_free_level_was_not_read()
+        {
+            // Level 14 was small and is the largest now; nobody read level 10, which was always free of lesion.
+            CaseCourse course = Case(
+                Exam(0, SixLevels()),
+                Exam(60, SixLevels(0.7)),
+                Exam(120, Row(14, 1.3, 0.2), Row(18, 1.5, 0.1), Row(22, 1.4, 0.06), Row(26, 1.3, 0), Row(30, 1.2, 0))
+            );
+            Says(Verdict.Healing, VerdictReason.FallOfSlope, Analysed(course).Trend);
+            Says(
+                Verdict.NotYetReadable,
+                VerdictReason.WorstLevelNotRead,
+                Analysed(
+                    course,
+                    uncertain: place => place.Level.Position.Value == 14 && place.ExaminationId == course.Examinations[2].Id ? 0.85 : null
+                ).Trend
+            );
         }
 
         [Fact]
