@@ -86,6 +86,30 @@ public sealed class SqliteStart
         }
     }
 
+    /// <summary>Whether records can be kept now: the database answers and is of this version, and the data folder can be written.</summary>
+    public async Task<bool> IsReadyAsync(CancellationToken cancellation = default)
+    {
+        try
+        {
+            await LookAsync(cancellation);
+            await using FileStream probe = new(
+                Path.Combine(folder.Path, Path.GetRandomFileName()),
+                FileMode.CreateNew,
+                FileAccess.Write,
+                FileShare.None,
+                1,
+                FileOptions.DeleteOnClose
+            );
+            probe.WriteByte(1);
+            await probe.FlushAsync(cancellation);
+            return true;
+        }
+        catch (Exception broken) when (broken is StartException or SqliteException or IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
+
     private StartException NotOurs(SqliteException broken) =>
         new(
             StartTrouble.NotOurs,

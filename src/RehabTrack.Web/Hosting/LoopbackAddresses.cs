@@ -4,8 +4,8 @@ using System.Net;
 namespace RehabTrack.Web.Hosting;
 
 /// <summary>
-/// The addresses the server may listen on: those that only this machine can reach. Until sign-in asks for a password,
-/// every other address is refused before anything listens.
+/// The addresses the server listens on: without a word one that only this machine can reach. The demo, which lets in whoever asks, is refused
+/// every other one before anything listens.
 /// </summary>
 public static class LoopbackAddresses
 {
@@ -15,19 +15,21 @@ public static class LoopbackAddresses
     private static readonly string[] PortSettings = ["http_ports", "https_ports"];
 
     /// <summary>The addresses to listen on, from <c>--urls</c>, <c>ASPNETCORE_URLS</c> or the default.</summary>
-    /// <exception cref="StartRefusedException">One of them can be reached from another machine, or is no address.</exception>
-    public static IReadOnlyList<string> Choose(IConfiguration configuration)
+    /// <exception cref="StartRefusedException">It is the demo, and one of them can be reached from another machine, or is no address.</exception>
+    public static IReadOnlyList<string> Choose(IConfiguration configuration, bool isDemo)
     {
         ArgumentNullException.ThrowIfNull(configuration);
+        if (!isDemo)
+        {
+            return Asked(configuration) is { Length: > 0 } wished ? wished : [Default];
+        }
+
         foreach (IConfigurationSection endpoint in configuration.GetSection("Kestrel:Endpoints").GetChildren())
         {
             Refuse(endpoint["Url"] ?? endpoint.Path);
         }
 
-        string[] asked = (configuration[WebHostDefaults.ServerUrlsKey] ?? "").Split(
-            ';',
-            StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries
-        );
+        string[] asked = Asked(configuration);
         if (asked.Length == 0)
         {
             // A port without an address means every address of the machine: said aloud, not bent into something else.
@@ -63,6 +65,12 @@ public static class LoopbackAddresses
         return string.Equals(host, "localhost", StringComparison.OrdinalIgnoreCase)
             || (IPAddress.TryParse(host, out IPAddress? ip) && IPAddress.IsLoopback(ip));
     }
+
+    private static string[] Asked(IConfiguration configuration) =>
+        (configuration[WebHostDefaults.ServerUrlsKey] ?? "").Split(
+            ';',
+            StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries
+        );
 
     private static void Refuse(string address)
     {

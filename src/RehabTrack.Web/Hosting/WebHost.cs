@@ -14,6 +14,7 @@ using RehabTrack.Web.Jobs;
 using RehabTrack.Web.Shared.Links;
 using RehabTrack.Web.Shared.Yard;
 using RehabTrack.Web.Shell;
+using IPNetwork = System.Net.IPNetwork;
 
 namespace RehabTrack.Web.Hosting;
 
@@ -33,24 +34,45 @@ public static class WebHost
                 ContentRootPath = AppContext.BaseDirectory,
             }
         );
-        builder.WebHost.UseUrls([.. LoopbackAddresses.Choose(builder.Configuration)]);
+        builder.WebHost.UseUrls([.. LoopbackAddresses.Choose(builder.Configuration, options.IsDemo)]);
         // "dotnet run" serves the files of the source folder whatever the environment is called.
         builder.WebHost.UseStaticWebAssets();
         builder.Services.AddSingleton(MailSettings.Read(builder.Configuration));
         builder.Services.AddSingleton(SecondStepPolicy.Read(builder.Configuration));
         builder.Services.AddSingleton(BackupConfiguration.Read(builder.Configuration));
-        Configure(builder.Services, new AppMode(options.IsDemo, options.DataFolder));
-        Logging(builder.Logging);
+        ServingLimits limits = new();
+        builder.WebHost.ConfigureKestrel(server => server.Limits.MaxRequestBodySize = limits.RequestBytes);
+        IReadOnlyList<IPNetwork> proxies = ProxySettings.Networks(builder.Configuration);
+        AppMode mode = new(options.IsDemo, options.DataFolder);
+        Configure(builder.Services, mode, ProxySettings.Hosts(builder.Configuration));
+        Limit(builder.Services, limits);
+        Logging(builder.Logging, isPlain: options.IsDemo || builder.Environment.IsDevelopment());
         WebApplication app = builder.Build();
-        Use(app);
+        ProxySettings.Use(app, proxies);
+        Use(app, mode);
         return app;
     }
 
-    private static void Configure(IServiceCollection services, AppMode mode)
+    private static void Limit(IServiceCollection services, ServingLimits limits)
+    {
+        services.AddSingleton(limits);
+        services.AddSingleton<OpenWindows>();
+        services.AddRateLimits(limits);
+        services.AddSignalR(hub => hub.MaximumReceiveMessageSize = limits.MessageBytes);
+        services.Configure<HostOptions>(host => host.ShutdownTimeout = limits.Shutdown);
+    }
+
+    private static void Configure(IServiceCollection services, AppMode mode, IReadOnlyList<string> hostNames)
     {
         services.AddSingleton(mode);
         services.AddSingleton(TimeProvider.System);
-        services.AddHostFiltering(hosts => hosts.AllowedHosts = ["localhost", "127.0.0.1", "[::1]"]);
+        services.AddHostFiltering(hosts => hosts.AllowedHosts = [.. hostNames]);
+        services.AddHsts(strict =>
+        {
+            strict.MaxAge = TimeSpan.FromDays(365);
+            strict.IncludeSubDomains = true;
+        });
+        services.AddExceptionHandler<FaultBook>();
         services.AddRazorComponents().AddInteractiveServerComponents();
         services.AddMudServices();
         services.AddSingleton<ImportReader>();
@@ -63,6 +85,7 @@ public static class WebHost
         {
             token.Cookie.Name = mode.IsDemo ? "rehabtrack-demo-form" : "rehabtrack-form";
             token.Cookie.SameSite = SameSiteMode.Strict;
+            token.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
             // Not the base of a share link: the address would stand in the cookie, and two cookies of one name would fight.
             token.Cookie.Path = "/";
         });
@@ -79,17 +102,29 @@ public static class WebHost
         services.AddHostedService<BackupJob>();
     }
 
-    private static void Logging(ILoggingBuilder logging)
+    private static void Logging(ILoggingBuilder logging, bool isPlain)
     {
-        logging.AddSimpleConsole(console =>
+        if (isPlain)
         {
-            console.SingleLine = true;
-            console.TimestampFormat = "HH:mm:ss ";
-        });
+            logging.AddSimpleConsole(console =>
+            {
+                console.SingleLine = true;
+                console.TimestampFormat = "HH:mm:ss ";
+            });
+        }
+        else
+        {
+            logging
+                .AddConsole(console => console.FormatterName = LogLines.FormatName)
+                .AddConsoleFormatter<LogLines, Microsoft.Extensions.Logging.Console.ConsoleFormatterOptions>();
+        }
+
         logging.SetMinimumLevel(LogLevel.Warning);
         logging.AddFilter("RehabTrack", LogLevel.Information);
         // A start that failed is told once, in our words.
         logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
+        // What broke is told once, with its number.
+        logging.AddFilter("Microsoft.AspNetCore.Diagnostics.ExceptionHandlerMiddleware", LogLevel.None);
         // These tell whole addresses, and the address of a share link is its secret.
         logging.AddFilter("Microsoft.AspNetCore.Components", LogLevel.Information);
         logging.AddFilter("Microsoft.AspNetCore.Http.Result", LogLevel.Warning);
@@ -97,19 +132,30 @@ public static class WebHost
         logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
     }
 
-    private static void Use(WebApplication app)
+    private static void Use(WebApplication app, AppMode mode)
     {
+        if (!mode.IsDemo)
+        {
+            // Says nothing to this machine itself, and nothing where the way here is not sealed.
+            app.UseHsts();
+        }
+
         app.UseSecurityHeaders();
+        app.UseWebSockets();
         app.UseSameOriginSockets();
         app.UseExceptionHandler("/error", createScopeForErrors: true);
         app.UseStatusCodePagesWithReExecute("/not-found", "?status={0}", createScopeForStatusCodePages: true);
+        app.UseRefusals();
         app.UseShareDoor();
         app.UseRouting();
         app.UseAuthentication();
         app.UseShareGuard();
+        app.UseRateLimiter();
         app.UseAuthorization();
+        app.UseWindowLimits();
         app.UseAntiforgery();
         app.MapStaticAssets().AllowAnonymous();
+        app.MapHealth();
         app.MapSignIn();
         app.MapPhotos();
         app.MapImports();

@@ -48,11 +48,14 @@ public sealed partial class RunningApp : IAsyncLifetime
     }
 
     /// <summary>A browser without a cookie, which shows redirects instead of following them.</summary>
-    public HttpClient Browser() =>
-        new(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = new CookieContainer() }) { BaseAddress = Address };
+    public HttpClient Browser(CookieContainer? cookies = null) =>
+        new(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = cookies ?? new CookieContainer() })
+        {
+            BaseAddress = Address,
+        };
 
     /// <summary>A browser in which somebody is signed in: the cookie of a session of theirs, as the sign-in gives it.</summary>
-    public async Task<HttpClient> BrowserAsync(Actor actor)
+    public async Task<HttpClient> BrowserAsync(Actor actor, CookieContainer? cookies = null)
     {
         Actor session = await Services.GetRequiredService<SessionDoor>().BeginAsync(actor, "test", isDemo: true);
         CookieAuthenticationOptions options = Services
@@ -64,9 +67,9 @@ public sealed partial class RunningApp : IAsyncLifetime
             new AuthenticationProperties { IssuedUtc = now, ExpiresUtc = now.AddHours(1) },
             CookieAuthenticationDefaults.AuthenticationScheme
         );
-        CookieContainer cookies = new();
+        cookies ??= new CookieContainer();
         cookies.Add(Address, new Cookie(options.Cookie.Name!, options.TicketDataFormat.Protect(ticket)));
-        return new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = cookies }) { BaseAddress = Address };
+        return Browser(cookies);
     }
 
     /// <summary>The antiforgery token of the first form of a page.</summary>

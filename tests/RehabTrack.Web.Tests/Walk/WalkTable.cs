@@ -46,6 +46,8 @@ internal static class WalkTable
             Answer = HttpStatusCode.NotFound,
         },
         Page("/account", SignedIn),
+        new("GET", "/health/live", Everybody),
+        new("GET", "/health/ready", Everybody),
         new("POST", "/sign-out", Everybody) { EndsSession = true },
         new("GET", "/calendar/{secret}/rechecks.ics", Everybody, Subject.Calendar),
         // What trainer, owner and referring vet open.

@@ -7,6 +7,7 @@ using RehabTrack.Records.Start;
 using RehabTrack.Reports.Calendar;
 using RehabTrack.Web.Account;
 using RehabTrack.Web.Components;
+using RehabTrack.Web.Hosting;
 
 namespace RehabTrack.Web.Features.Board;
 
@@ -28,8 +29,11 @@ public static class CalendarFiles
     /// <summary>Maps the addresses.</summary>
     public static void MapCalendars(this IEndpointRouteBuilder endpoints)
     {
-        endpoints.MapGet("/rechecks/{id:guid}/recheck.ics", VisitAsync).RequireAuthorization(Policies.Staff);
-        endpoints.MapGet("/calendar/{secret}/rechecks.ics", FeedAsync).AllowAnonymous();
+        endpoints
+            .MapGet("/rechecks/{id:guid}/recheck.ics", VisitAsync)
+            .RequireAuthorization(Policies.Staff)
+            .RequireRateLimiting(RateLimits.Files);
+        endpoints.MapGet("/calendar/{secret}/rechecks.ics", FeedAsync).AllowAnonymous().RequireRateLimiting(RateLimits.Calendars);
     }
 
     private static async Task<IResult> VisitAsync(Guid id, HttpContext context, GetCalendarVisit getVisit)

@@ -28,6 +28,9 @@ public static class PhotoUpload
             .MapPost("/horses/{id:guid}/photo", PostAsync)
             .RequireAuthorization(Policies.Staff)
             .DisableAntiforgery()
+            .RequireRateLimiting(RateLimits.Uploads)
+            // What is somewhat too large is still received, so that a sentence can say so.
+            .WithMetadata(new Microsoft.AspNetCore.Mvc.RequestSizeLimitAttribute(4 * PhotoLimits.LargestBytes))
             .WithFormOptions(multipartBodyLengthLimit: PhotoLimits.LargestBytes + 64 * 1024);
     }
 

@@ -31,15 +31,21 @@ public static class ImportUpload
             .MapPost("/import/file", HandInAsync)
             .RequireAuthorization(Policies.Staff)
             .DisableAntiforgery()
+            .RequireRateLimiting(RateLimits.Uploads)
             .WithMetadata(new Microsoft.AspNetCore.Mvc.RequestSizeLimitAttribute(Patience * LargestBytes))
             .WithFormOptions(multipartBodyLengthLimit: Patience * LargestBytes);
         endpoints
             .MapGet("/import/empty.csv", () => Download(StarterSheets.WriteEmpty(), "rehabtrack-empty.csv"))
-            .RequireAuthorization(Policies.Staff);
+            .RequireAuthorization(Policies.Staff)
+            .RequireRateLimiting(RateLimits.Files);
         endpoints
             .MapGet("/import/example.csv", () => Download(StarterSheets.WriteExample(), "rehabtrack-example.csv"))
-            .RequireAuthorization(Policies.Staff);
-        endpoints.MapGet("/import/{id:guid}/wrong.csv", WrongAsync).RequireAuthorization(Policies.Staff);
+            .RequireAuthorization(Policies.Staff)
+            .RequireRateLimiting(RateLimits.Files);
+        endpoints
+            .MapGet("/import/{id:guid}/wrong.csv", WrongAsync)
+            .RequireAuthorization(Policies.Staff)
+            .RequireRateLimiting(RateLimits.Files);
     }
 
     private static async Task<IResult> HandInAsync(HttpContext context, StageImportFile stage)

@@ -14,7 +14,10 @@ public static class PersonFile
 
     /// <summary>Maps the address.</summary>
     public static void MapPersonFile(this IEndpointRouteBuilder endpoints) =>
-        endpoints.MapPost("/people/{id:guid}/data.json", DownloadAsync).RequireAuthorization(Policies.Staff);
+        endpoints
+            .MapPost("/people/{id:guid}/data.json", DownloadAsync)
+            .RequireAuthorization(Policies.Staff)
+            .RequireRateLimiting(RateLimits.Files);
 
     private static async Task<IResult> DownloadAsync(Guid id, HttpContext context, ExportPerson export)
     {

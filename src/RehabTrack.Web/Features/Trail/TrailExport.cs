@@ -39,7 +39,7 @@ public static class TrailExport
 
     /// <summary>Maps the address.</summary>
     public static void MapTrail(this IEndpointRouteBuilder endpoints) =>
-        endpoints.MapPost(Address, DownloadAsync).RequireAuthorization(Policies.Staff);
+        endpoints.MapPost(Address, DownloadAsync).RequireAuthorization(Policies.Staff).RequireRateLimiting(RateLimits.Files);
 
     private static async Task<IResult> DownloadAsync(HttpContext context, ExportTrail export)
     {

@@ -1,0 +1,33 @@
+using Microsoft.AspNetCore.Diagnostics;
+using RehabTrack.Web.Shared.Links;
+
+namespace RehabTrack.Web.Hosting;
+
+/// <summary>How a request that was refused is answered: a program gets problem JSON, a person the page that tells of the status.</summary>
+public static class Refusals
+{
+    /// <summary>Comes right after the pages for errors and states.</summary>
+    public static IApplicationBuilder UseRefusals(this IApplicationBuilder app) => app.Use(TellAsync);
+
+    private static async Task TellAsync(HttpContext context, RequestDelegate next)
+    {
+        if (context.Features.Get<IStatusCodeReExecuteFeature>() is not null || context.Features.Get<IExceptionHandlerFeature>() is not null)
+        {
+            // The page that tells what came of a form is read, not posted to: else it would refuse the form once more, with its own status.
+            context.Request.Method = HttpMethods.Get;
+            await next(context);
+            return;
+        }
+
+        await next(context);
+        HttpResponse response = context.Response;
+        if (
+            response is { HasStarted: false, StatusCode: >= StatusCodes.Status400BadRequest, ContentLength: null, ContentType: null }
+            && ShareAddress.Of(context) is null
+            && FaultBook.WantsJson(context.Request)
+        )
+        {
+            await FaultBook.WriteJsonAsync(context, response.StatusCode);
+        }
+    }
+}
