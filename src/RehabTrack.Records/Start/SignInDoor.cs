@@ -6,8 +6,8 @@ using RehabTrack.Records.Room;
 namespace RehabTrack.Records.Start;
 
 /// <summary>
-/// Who may sign in on this machine. It answers before anybody is an actor, so it tells names and roles and nothing else; until there
-/// are passwords the server listens on this machine only.
+/// Who may be tried in the demo. It answers before anybody is an actor, so it tells names and roles and nothing else; outside the demo only
+/// a password lets anybody in, and nobody asks it.
 /// </summary>
 public sealed class SignInDoor(RecordsAccess access)
 {

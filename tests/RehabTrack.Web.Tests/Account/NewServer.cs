@@ -11,6 +11,7 @@ using RehabTrack.Records.Rights;
 using RehabTrack.Web.Account;
 using RehabTrack.Web.Components;
 using RehabTrack.Web.Hosting;
+using RehabTrack.Web.Tests.Hosting;
 
 namespace RehabTrack.Web.Tests.Account;
 
@@ -30,6 +31,7 @@ public sealed partial class NewServer : IAsyncLifetime
 
     public async Task InitializeAsync()
     {
+        await MigratedFolder.FillAsync(_folder);
         StartOptions options = StartOptions.Parse(["--data", _folder, "--urls", "http://127.0.0.1:0"]);
         _app = WebHost.Build(options);
         await Opening.RunAsync(_app.Services, options);

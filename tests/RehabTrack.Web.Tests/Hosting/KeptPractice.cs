@@ -31,6 +31,7 @@ public abstract class KeptPractice : IAsyncLifetime
 
     public async Task InitializeAsync()
     {
+        await MigratedFolder.FillAsync(_folder);
         ServiceCollection services = new();
         Register(services);
         _services = services.BuildServiceProvider();

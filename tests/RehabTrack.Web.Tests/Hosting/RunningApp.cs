@@ -31,6 +31,7 @@ public sealed partial class RunningApp : IAsyncLifetime
 
     public async Task InitializeAsync()
     {
+        await MigratedFolder.FillAsync(_folder);
         StartOptions options = StartOptions.Parse(["--data", _folder, "--urls", "http://127.0.0.1:0"]);
         _app = WebHost.Build(options);
         await Opening.RunAsync(_app.Services, options);
