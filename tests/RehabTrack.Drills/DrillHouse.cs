@@ -26,14 +26,18 @@ internal sealed class DrillHouse : IAsyncDisposable
         registered.AddSqliteRecords(folder);
         DrillHouse house = new(registered.BuildServiceProvider());
         await house.Get<SqliteStart>().RunAsync();
-        house.Vet = (
-            await house
-                .Get<SetUpDoor>()
-                .RunAsync(
-                    new FirstPractice("Drill practice", null, "Europe/Vienna", "en", "Drill vet", Role.Vet),
-                    new AccountChoice("drill", "no hash")
-                )
-        ).Value;
+        // A folder that was filled before has its vet.
+        IReadOnlyList<Actor> people = await house.Get<SignInDoor>().ListAsync();
+        house.Vet = people is [Actor first, ..]
+            ? first
+            : (
+                await house
+                    .Get<SetUpDoor>()
+                    .RunAsync(
+                        new FirstPractice("Drill practice", null, "Europe/Vienna", "en", "Drill vet", Role.Vet),
+                        new AccountChoice("drill", "no hash")
+                    )
+            ).Value;
         return house;
     }
 

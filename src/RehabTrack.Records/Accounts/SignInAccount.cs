@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace RehabTrack.Records.Accounts;
 
 /// <summary>
@@ -49,6 +51,8 @@ public sealed class SignInAccount
     public static string Fold(string signInName)
     {
         ArgumentNullException.ThrowIfNull(signInName);
-        return signInName.Trim().Normalize(System.Text.NormalizationForm.FormKC).ToUpperInvariant();
+        // Half a surrogate pair cannot be normalised: it becomes the sign for what cannot be read.
+        string whole = Encoding.UTF8.GetString(Encoding.UTF8.GetBytes(signInName.Trim()));
+        return whole.Normalize(NormalizationForm.FormKC).ToUpperInvariant();
     }
 }

@@ -10,7 +10,9 @@ internal static class Folded
     {
         StringBuilder folded = new(text.Length);
         bool space = false;
-        foreach (char letter in text.Normalize(NormalizationForm.FormD))
+        // Half a surrogate pair cannot be taken apart; it is refused where it is kept, and must not break a search before.
+        string whole = Encoding.UTF8.GetString(Encoding.UTF8.GetBytes(text));
+        foreach (char letter in whole.Normalize(NormalizationForm.FormD))
         {
             if (char.IsWhiteSpace(letter))
             {
