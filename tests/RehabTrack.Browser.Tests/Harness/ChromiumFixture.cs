@@ -13,10 +13,13 @@ public sealed class ChromiumFixture : IAsyncLifetime
     private IBrowser? _browser;
 
     /// <summary>A window of its own, with nobody signed in.</summary>
-    public Task<Visit> VisitAsync(RunningApp app, Screen? screen = null) => OpenAsync(app, screen ?? Screen.Desktop, null);
+    public Task<Visit> VisitAsync(RunningApp app, Screen? screen = null) => OpenAsync(app.Address, screen ?? Screen.Desktop, null);
+
+    /// <summary>A window of its own behind a line that can be cut, with nobody signed in.</summary>
+    public Task<Visit> VisitAsync(CutLine line, Screen screen) => OpenAsync(line.Address, screen, null);
 
     /// <summary>A window of its own that runs no script, with nobody signed in.</summary>
-    public Task<Visit> VisitWithoutScriptAsync(RunningApp app, Screen screen) => OpenAsync(app, screen, null, withScript: false);
+    public Task<Visit> VisitWithoutScriptAsync(RunningApp app, Screen screen) => OpenAsync(app.Address, screen, null, withScript: false);
 
     /// <summary>
     /// A window for looking only: the first person of this role, or nobody, with the cache that the last such window left. A page that is
@@ -46,15 +49,15 @@ public sealed class ChromiumFixture : IAsyncLifetime
             _signedIn.Add((app.Address, role), state);
         }
 
-        return await OpenAsync(app, screen ?? Screen.Desktop, state);
+        return await OpenAsync(app.Address, screen ?? Screen.Desktop, state);
     }
 
-    private async Task<Visit> OpenAsync(RunningApp app, Screen shown, string? state, bool withScript = true)
+    private async Task<Visit> OpenAsync(string address, Screen shown, string? state, bool withScript = true)
     {
         IBrowserContext context = await _browser!.NewContextAsync(
             new BrowserNewContextOptions
             {
-                BaseURL = app.Address,
+                BaseURL = address,
                 StorageState = state,
                 ViewportSize = new ViewportSize { Width = shown.Width, Height = shown.Height },
                 ColorScheme = ColorScheme.Light,
