@@ -5,30 +5,17 @@ internal static class Repository
 {
     private static readonly string[] Unread = ["bin", "obj", "artifacts", "TestResults", "node_modules", ".git", ".vs", ".idea"];
 
-    public static string Root { get; } = FindRoot();
-
-    public static string Read(string path) => File.ReadAllText(Path.Combine(Root, path));
+    public static string Read(string path) => File.ReadAllText(RepositoryFolder.Of(path));
 
     /// <summary>Paths relative to the root, with forward slashes, ordered; built files are left out.</summary>
     public static IEnumerable<string> Files(string under, string ending) =>
-        Walk(Path.Combine(Root, under))
+        Walk(RepositoryFolder.Of(under))
             .Where(path => path.EndsWith(ending, StringComparison.Ordinal))
-            .Select(path => Path.GetRelativePath(Root, path).Replace('\\', '/'))
+            .Select(path => Path.GetRelativePath(RepositoryFolder.Root, path).Replace('\\', '/'))
             .Order(StringComparer.Ordinal);
 
     private static IEnumerable<string> Walk(string folder) =>
         Directory
             .EnumerateFiles(folder)
             .Concat(Directory.EnumerateDirectories(folder).Where(inner => !Unread.Contains(Path.GetFileName(inner))).SelectMany(Walk));
-
-    private static string FindRoot()
-    {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "RehabTrack.sln")))
-        {
-            folder = folder.Parent;
-        }
-
-        return folder?.FullName ?? throw new InvalidOperationException("The tests were not built inside the repository.");
-    }
 }

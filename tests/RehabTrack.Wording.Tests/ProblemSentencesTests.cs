@@ -19,36 +19,16 @@ public sealed partial class ProblemSentencesTests
     }
 
     /// <summary>Every text of words joined by hyphens in the rooms that make problems of readings and files, but for names of tables.</summary>
-    public static TheoryData<string> CodesInSource
-    {
-        get
-        {
-            DirectoryInfo folder = new(AppContext.BaseDirectory);
-            while (!File.Exists(Path.Combine(folder.FullName, "RehabTrack.sln")))
-            {
-                folder = folder.Parent!;
-            }
-
-            return
-            [
-                .. new[]
-                {
-                    "RehabTrack.Exchange",
-                    "RehabTrack.Rechecks/Exams",
-                    "RehabTrack.Rechecks/Exercise",
-                    "RehabTrack.Rechecks/Permits",
-                }
-                    .SelectMany(room =>
-                        Directory.EnumerateFiles(Path.Combine(folder.FullName, "src", room), "*.cs", SearchOption.AllDirectories)
-                    )
-                    .Where(path => !path.Contains("/obj/", StringComparison.Ordinal))
-                    .SelectMany(path => Code().Matches(File.ReadAllText(path)))
-                    .Select(match => match.Groups["code"].Value)
-                    .Except(["setting-ranges", "column-synonyms", "small-paddock"], StringComparer.Ordinal)
-                    .Order(StringComparer.Ordinal),
-            ];
-        }
-    }
+    public static TheoryData<string> CodesInSource =>
+        [
+            .. new[] { "RehabTrack.Exchange", "RehabTrack.Rechecks/Exams", "RehabTrack.Rechecks/Exercise", "RehabTrack.Rechecks/Permits" }
+                .SelectMany(room => Directory.EnumerateFiles(RepositoryFolder.Of("src", room), "*.cs", SearchOption.AllDirectories))
+                .Where(path => !path.Contains("/obj/", StringComparison.Ordinal))
+                .SelectMany(path => Code().Matches(File.ReadAllText(path)))
+                .Select(match => match.Groups["code"].Value)
+                .Except(["setting-ranges", "column-synonyms", "small-paddock"], StringComparer.Ordinal)
+                .Order(StringComparer.Ordinal),
+        ];
 
     [Theory]
     [MemberData(nameof(Codes))]

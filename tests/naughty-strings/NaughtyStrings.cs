@@ -38,11 +38,8 @@ internal static class NaughtyStrings
     /// <summary>The same strings, several in one, so that each fits a line of 200 letters; one that is longer stands alone.</summary>
     public static IReadOnlyList<string> Packs { get; } = [.. Pack()];
 
-    private static string[] Read()
-    {
-        using Stream list = typeof(NaughtyStrings).Assembly.GetManifestResourceStream("blns.json")!;
-        return JsonSerializer.Deserialize<string[]>(list)!;
-    }
+    private static string[] Read() =>
+        JsonSerializer.Deserialize<string[]>(File.ReadAllText(RepositoryFolder.OfPackage("blns", "resources", "blns.json")))!;
 
     private static IEnumerable<string> Pack()
     {

@@ -36,8 +36,7 @@ public sealed partial class LinkTests
             .Where(target => target != "docs/pictures/all" && !Exists(target))
             .Select(target => $"{path}: {target}");
 
-    private static bool Exists(string path) =>
-        File.Exists(Path.Combine(Repository.Root, path)) || Directory.Exists(Path.Combine(Repository.Root, path));
+    private static bool Exists(string path) => Path.Exists(RepositoryFolder.Of(path));
 
     [GeneratedRegex(@"\]\(([^)\s]+)\)")]
     private static partial Regex Link();

@@ -10,8 +10,6 @@ internal static class PublishedApp
 {
     private static readonly Lazy<Task<string>> Publishing = new(PublishAsync);
 
-    public static string Root { get; } = FindRoot();
-
     /// <summary>The program to start.</summary>
     public static async Task<string> FindAsync() => Path.Combine(await Publishing.Value, "RehabTrack.Web.dll");
 
@@ -22,10 +20,10 @@ internal static class PublishedApp
             return given;
         }
 
-        string folder = Path.Combine(Root, "artifacts", "web");
+        string folder = RepositoryFolder.Of("artifacts", "web");
         ProcessStartInfo start = new("dotnet")
         {
-            WorkingDirectory = Root,
+            WorkingDirectory = RepositoryFolder.Root,
             RedirectStandardOutput = true,
             UseShellExecute = false,
         };
@@ -38,16 +36,5 @@ internal static class PublishedApp
         string output = await publish.StandardOutput.ReadToEndAsync();
         await publish.WaitForExitAsync();
         return publish.ExitCode == 0 ? folder : throw new InvalidOperationException("The app could not be published: " + output);
-    }
-
-    private static string FindRoot()
-    {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "RehabTrack.sln")))
-        {
-            folder = folder.Parent;
-        }
-
-        return folder?.FullName ?? throw new InvalidOperationException("The tests were not built inside the repository.");
     }
 }

@@ -19,7 +19,7 @@ public sealed class ContainerTests
     [Fact]
     public async Task Started_as_the_image_does_it_is_ready_shows_the_door_and_ends_when_told_within_five_seconds()
     {
-        string[] lines = await File.ReadAllLinesAsync(Path.Combine(PublishedApp.Root, "Dockerfile"));
+        string[] lines = await File.ReadAllLinesAsync(RepositoryFolder.Of("Dockerfile"));
         Dictionary<string, string> environment = lines
             .Where(line => line.StartsWith("ENV ", StringComparison.Ordinal))
             .Select(line => line["ENV ".Length..].Split('=', 2))

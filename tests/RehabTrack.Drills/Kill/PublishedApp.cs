@@ -11,7 +11,7 @@ internal static class PublishedApp
     /// <returns>Seconds to the line; null when there is no published program.</returns>
     public static async Task<double?> StartAsync(string data)
     {
-        string folder = Environment.GetEnvironmentVariable(Variable) ?? Path.Combine(DrillFolder.Repository, "artifacts", "web");
+        string folder = Environment.GetEnvironmentVariable(Variable) ?? RepositoryFolder.Of("artifacts", "web");
         string program = Path.Combine(folder, "RehabTrack.Web.dll");
         if (!File.Exists(program))
         {

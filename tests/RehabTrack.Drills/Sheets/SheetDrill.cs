@@ -24,10 +24,7 @@ internal static class SheetDrill
     {
         byte[][] sheets =
         [
-            .. Directory
-                .GetFiles(Path.Combine(DrillFolder.Repository, "seed"), "*.csv")
-                .Order(StringComparer.Ordinal)
-                .Select(File.ReadAllBytes),
+            .. Directory.GetFiles(RepositoryFolder.Of("seed"), "*.csv").Order(StringComparer.Ordinal).Select(File.ReadAllBytes),
         ];
         Tally tally = new();
         for (int from = 0; from < rounds; from += RoundsOfAHouse)

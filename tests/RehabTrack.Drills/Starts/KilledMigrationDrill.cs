@@ -72,7 +72,7 @@ internal static class KilledMigrationDrill
         string data = folder.Sub(name);
         Directory.CreateDirectory(data);
         File.Copy(
-            System.IO.Path.Combine(DrillFolder.Repository, "tests", "RehabTrack.Records.Tests", "Databases", $"{Oldest}.db"),
+            RepositoryFolder.Of("tests", "RehabTrack.Records.Tests", "Databases", $"{Oldest}.db"),
             System.IO.Path.Combine(data, DataFolder.DatabaseName)
         );
         return data;

@@ -19,7 +19,7 @@ internal static class SeedFolder
 
     public static SheetResult Read(string file)
     {
-        using FileStream stream = File.OpenRead(Path.Combine(Folder(), file));
+        using FileStream stream = File.OpenRead(RepositoryFolder.Of("seed", file));
         return SheetImport.Read(stream, Anchor);
     }
 
@@ -30,18 +30,7 @@ internal static class SeedFolder
 
     private static JsonElement ReadPractice()
     {
-        using JsonDocument document = JsonDocument.Parse(File.ReadAllText(Path.Combine(Folder(), "practice.json")));
+        using JsonDocument document = JsonDocument.Parse(File.ReadAllText(RepositoryFolder.Of("seed", "practice.json")));
         return document.RootElement.Clone();
-    }
-
-    private static string Folder()
-    {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "RehabTrack.sln")))
-        {
-            folder = folder.Parent;
-        }
-
-        return Path.Combine(folder!.FullName, "seed");
     }
 }

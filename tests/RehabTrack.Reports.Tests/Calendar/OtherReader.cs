@@ -9,11 +9,7 @@ internal static class OtherReader
 {
     public static async Task<JsonElement> ReadAsync(string file)
     {
-        string readers = Path.Combine(Root(), "tests", "readers");
-        Assert.True(
-            Directory.Exists(Path.Combine(readers, "node_modules", "ical.js")),
-            "ical.js is not installed: run npm ci in tests/readers, or the test command, which does."
-        );
+        string readers = Path.GetFullPath(Path.Combine(RepositoryFolder.OfPackage("ical.js"), "..", ".."));
         ProcessStartInfo start = new("node", ["read-calendar.mjs"])
         {
             WorkingDirectory = readers,
@@ -32,16 +28,5 @@ internal static class OtherReader
         await node.WaitForExitAsync();
         Assert.True(node.ExitCode == 0, await trouble);
         return JsonDocument.Parse(await read).RootElement.Clone();
-    }
-
-    private static string Root()
-    {
-        DirectoryInfo folder = new(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, "RehabTrack.sln")))
-        {
-            folder = folder.Parent ?? throw new InvalidOperationException("The tests were not built inside the repository.");
-        }
-
-        return folder.FullName;
     }
 }
