@@ -11,9 +11,7 @@ internal static class AccountEnding
     public static async Task EndAsync(RecordsSession session, Guid personId, CancellationToken cancellation)
     {
         RecordsContext records = session.Records;
-        await records
-            .Sessions.Where(record => record.PersonId == personId && record.EndedAt == null)
-            .ExecuteUpdateAsync(record => record.SetProperty(row => row.EndedAt, session.Now), cancellation);
+        await SessionLife.EndAllAsync(records, personId, session.Now, cancellation);
         await AccountWriting.RevokeInvitationsAsync(records, personId, session.Person.Id, session.Now, cancellation);
     }
 

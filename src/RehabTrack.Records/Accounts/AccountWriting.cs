@@ -8,8 +8,6 @@ namespace RehabTrack.Records.Accounts;
 /// <summary>Writes what a person chose to sign in with, new or instead of what was: inside the transaction of who asks.</summary>
 internal static class AccountWriting
 {
-    private const int LongestName = 200;
-
     /// <summary>The problem, or null when it was written. Sessions that were begun with the older password end.</summary>
     public static async Task<Problem?> ChooseAsync(
         RecordsContext records,
@@ -20,23 +18,13 @@ internal static class AccountWriting
         CancellationToken cancellation
     )
     {
+        if (await NameProblemAsync(records, person.Id, choice, cancellation) is { } problem)
+        {
+            return problem;
+        }
+
         string name = choice.SignInName.Trim();
         string folded = SignInAccount.Fold(name);
-        if (folded.Length is 0 or > LongestName)
-        {
-            return folded.Length == 0
-                ? new Problem("signInName", "field-empty")
-                : new Problem("signInName", "text-too-long", RecordText.Of(folded.Length), RecordText.Of(LongestName));
-        }
-
-        bool taken = await records
-            .Accounts.IgnoreQueryFilters()
-            .AnyAsync(other => other.FoldedSignInName == folded && other.PersonId != person.Id, cancellation);
-        if (taken)
-        {
-            return new Problem("signInName", "sign-in-name-taken", name);
-        }
-
         SignInAccount? account = await records.Accounts.FirstOrDefaultAsync(kept => kept.PersonId == person.Id, cancellation);
         if (account is null)
         {
@@ -63,10 +51,34 @@ internal static class AccountWriting
             account.RecoveryHashes = "";
         }
 
-        await records
-            .Sessions.Where(session => session.PersonId == person.Id && session.EndedAt == null)
-            .ExecuteUpdateAsync(session => session.SetProperty(row => row.EndedAt, now), cancellation);
+        await SessionLife.EndAllAsync(records, person.Id, now, cancellation);
         return null;
+    }
+
+    /// <summary>What is wrong with the name that was chosen; null when it is taken. One account of a name on the whole server.</summary>
+    /// <param name="records">Of any practice, or of none.</param>
+    /// <param name="personId">Who chose; null for somebody who is not there yet.</param>
+    /// <param name="choice">What they chose.</param>
+    /// <param name="cancellation">Gives up.</param>
+    public static async Task<Problem?> NameProblemAsync(
+        RecordsContext records,
+        Guid? personId,
+        AccountChoice choice,
+        CancellationToken cancellation
+    )
+    {
+        Checks checks = new();
+        string name = checks.Name("signInName", choice.SignInName);
+        if (checks.Any)
+        {
+            return checks.Problems[0];
+        }
+
+        string folded = SignInAccount.Fold(name);
+        bool taken = await records
+            .Accounts.IgnoreQueryFilters()
+            .AnyAsync(other => other.FoldedSignInName == folded && other.PersonId != personId, cancellation);
+        return taken ? new Problem("signInName", "sign-in-name-taken", name) : null;
     }
 
     /// <summary>A new invitation; not yet written.</summary>

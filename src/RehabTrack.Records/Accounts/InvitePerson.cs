@@ -12,6 +12,8 @@ public sealed class InvitePerson(RecordsAccess access) : Command<InvitePersonInp
 {
     private protected override Right Right => Right.ChangeStaff;
 
+    private protected override bool NeedsConfirmation => true;
+
     private protected override async Task<Outcome<Saved>> WriteAsync(
         RecordsSession session,
         InvitePersonInput input,

@@ -10,7 +10,6 @@ namespace RehabTrack.Records.Accounts;
 public sealed class SessionDoor(RecordsAccess access, AccessBook book)
 {
     private const int LongestBrowser = 200;
-    private static readonly TimeSpan SeenStep = TimeSpan.FromMinutes(1);
     private static readonly SignInSettings Settings = new();
 
     /// <summary>Begins one; the actor answered carries it.</summary>
@@ -62,18 +61,13 @@ public sealed class SessionDoor(RecordsAccess access, AccessBook book)
             return false;
         }
 
-        if (now - session.LastSeenAt >= SeenStep)
+        try
         {
-            try
-            {
-                await records
-                    .Sessions.Where(record => record.Id == id)
-                    .ExecuteUpdateAsync(record => record.SetProperty(row => row.LastSeenAt, now), cancellation);
-            }
-            catch (Exception full) when (access.TroubleOf(full) is not null)
-            {
-                // What cannot be noted must not keep anybody from reading.
-            }
+            await SessionLife.SeeAsync(records, session, now);
+        }
+        catch (Exception full) when (access.TroubleOf(full) is not null)
+        {
+            // What cannot be noted must not keep anybody from reading.
         }
 
         return true;
@@ -109,11 +103,8 @@ public sealed class SessionDoor(RecordsAccess access, AccessBook book)
     /// <summary>Ends every session of a person: what a new password and a new second step do.</summary>
     public async Task EndAllAsync(Guid practiceId, Guid personId, CancellationToken cancellation = default)
     {
-        DateTime now = access.Now;
         await using RecordsContext records = await access.OpenAsync(practiceId, null, cancellation);
-        await records
-            .Sessions.Where(session => session.PersonId == personId && session.EndedAt == null)
-            .ExecuteUpdateAsync(session => session.SetProperty(row => row.EndedAt, now), cancellation);
+        await SessionLife.EndAllAsync(records, personId, access.Now, cancellation);
     }
 
     private static IQueryable<SessionRecord> EndedLongAgo(RecordsContext records, DateTime now)

@@ -1,6 +1,5 @@
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Records.Keeping;
-using RehabTrack.Records.Rights;
 
 namespace RehabTrack.Records.Accounts;
 
@@ -8,6 +7,7 @@ namespace RehabTrack.Records.Accounts;
 internal static class SessionLife
 {
     private static readonly SignInSettings Settings = new();
+    private static readonly TimeSpan SeenStep = TimeSpan.FromMinutes(1);
 
     private static readonly Func<RecordsContext, Guid, Guid, Task<SessionRecord?>> ById = EF.CompileAsyncQuery(
         (RecordsContext records, Guid id, Guid personId) =>
@@ -28,14 +28,28 @@ internal static class SessionLife
         );
     }
 
-    /// <summary>Whether a signature may be given in it now.</summary>
-    public static bool IsConfirmed(SessionRecord session, DateTime now) => session.IsDemo || session.ConfirmedUntil > now;
+    /// <summary>Notes, to the minute, that somebody asked with a session.</summary>
+    public static async Task SeeAsync(RecordsContext records, SessionRecord? session, DateTime now)
+    {
+        if (session is not null && now - session.LastSeenAt >= SeenStep)
+        {
+            await records
+                .Sessions.Where(record => record.Id == session.Id)
+                .ExecuteUpdateAsync(record => record.SetProperty(row => row.LastSeenAt, now));
+        }
+    }
 
-    /// <summary>One confirmation serves one signature.</summary>
-    public static Task UseUpAsync(RecordsContext records, Actor actor) =>
+    /// <summary>Uses a confirmation up, as it serves one signature; false when there was none, or somebody else was quicker.</summary>
+    public static async Task<bool> UseUpAsync(RecordsContext records, Guid id, DateTime now, CancellationToken cancellation) =>
+        await records
+            .Sessions.Where(session => session.Id == id && session.ConfirmedUntil > now)
+            .ExecuteUpdateAsync(session => session.SetProperty(row => row.ConfirmedUntil, (DateTime?)null), cancellation) > 0;
+
+    /// <summary>Ends all of a person that were not ended.</summary>
+    public static Task EndAllAsync(RecordsContext records, Guid personId, DateTime now, CancellationToken cancellation) =>
         records
-            .Sessions.Where(session => session.Id == actor.SessionId && session.ConfirmedUntil != null)
-            .ExecuteUpdateAsync(session => session.SetProperty(row => row.ConfirmedUntil, (DateTime?)null));
+            .Sessions.Where(session => session.PersonId == personId && session.EndedAt == null)
+            .ExecuteUpdateAsync(session => session.SetProperty(row => row.EndedAt, now), cancellation);
 
     private static bool Lives(SessionRecord session, DateTime now) =>
         session.EndedAt is null && now - session.LastSeenAt < Settings.IdleTime && now - session.BegunAt < Settings.LongestSession;

@@ -18,7 +18,7 @@ public sealed class CloseCase(RecordsAccess access) : Command<CloseCaseInput, Cl
 {
     private protected override Right Right => Right.CloseCases;
 
-    private protected override bool IsSignature => true;
+    private protected override bool NeedsConfirmation => true;
 
     private protected override async Task<Outcome<ClosedCases>> WriteAsync(
         RecordsSession session,

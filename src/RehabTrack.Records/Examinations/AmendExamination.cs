@@ -12,7 +12,7 @@ public sealed class AmendExamination(RecordsAccess access) : Command<AmendExamin
 {
     private protected override Right Right => Right.SignExaminations;
 
-    private protected override bool IsSignature => true;
+    private protected override bool NeedsConfirmation => true;
 
     private protected override async Task<Outcome<Saved>> WriteAsync(
         RecordsSession session,

@@ -15,7 +15,7 @@ public sealed class SignExamination(RecordsAccess access) : Command<SignExaminat
 {
     private protected override Right Right => Right.SignExaminations;
 
-    private protected override bool IsSignature => true;
+    private protected override bool NeedsConfirmation => true;
 
     private protected override async Task<Outcome<Saved>> WriteAsync(
         RecordsSession session,

@@ -26,16 +26,18 @@ public sealed class KeepTyped(RecordsAccess access) : Command<KeepTypedInput, Sa
             return RecordProblems.NotFound("horse");
         }
 
+        TypedFormRecord? kept = await TypedFormRows.OfAsync(session, input.HorseId, input.Form, cancellation);
+        OrderedDictionary<string, string> fields = Merged(input, kept);
         Checks checks = new();
-        if (input.Fields.Count > MostFields)
+        if (fields.Count > MostFields)
         {
-            checks.Add(new Problem("fields", "typed-too-many", RecordText.Of(input.Fields.Count), RecordText.Of(MostFields)));
+            checks.Add(new Problem("fields", "typed-too-many", RecordText.Of(fields.Count), RecordText.Of(MostFields)));
         }
 
-        foreach ((string name, string text) in input.Fields)
+        foreach ((string name, string? text) in input.Fields)
         {
             checks.Take(Checks.Unkeepable("fields", name, Checks.LongestText));
-            checks.Take(Checks.Unkeepable("fields", text, Checks.LongestText));
+            checks.Take(Checks.Unkeepable("fields", text ?? "", Checks.LongestText));
         }
 
         if (checks.Any)
@@ -43,7 +45,6 @@ public sealed class KeepTyped(RecordsAccess access) : Command<KeepTypedInput, Sa
             return checks.Problems;
         }
 
-        TypedFormRecord? kept = await TypedFormRows.OfAsync(session, input.HorseId, input.Form, cancellation);
         if (kept is null)
         {
             kept = new TypedFormRecord
@@ -57,10 +58,34 @@ public sealed class KeepTyped(RecordsAccess access) : Command<KeepTypedInput, Sa
             session.Records.TypedForms.Add(kept);
         }
 
-        kept.FieldsJson = TypedFormRows.Write(input.Fields);
-        kept.ArchivedAt = input.Fields.Count == 0 ? session.Now : null;
+        kept.FieldsJson = TypedFormRows.Write(fields);
+        kept.ArchivedAt = fields.Count == 0 ? session.Now : null;
         kept.WrittenAt = session.Now;
         await session.Records.SaveChangesAsync(cancellation);
         return new Saved(kept.Id, kept.Version);
+    }
+
+    // Field by field: two devices of one person write into each other's forms only where both wrote the same field. The latest stands last.
+    private static OrderedDictionary<string, string> Merged(KeepTypedInput input, TypedFormRecord? kept)
+    {
+        OrderedDictionary<string, string> fields = new(StringComparer.Ordinal);
+        if (kept is not null && !input.IsAfresh)
+        {
+            foreach ((string name, string text) in TypedFormRows.Read(kept.FieldsJson))
+            {
+                fields.Add(name, text);
+            }
+        }
+
+        foreach ((string name, string? text) in input.Fields)
+        {
+            fields.Remove(name);
+            if (text is not null)
+            {
+                fields.Add(name, text);
+            }
+        }
+
+        return fields;
     }
 }

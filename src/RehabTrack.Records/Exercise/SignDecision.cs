@@ -19,7 +19,7 @@ public sealed class SignDecision(RecordsAccess access) : Command<SignDecisionInp
 {
     private protected override Right Right => Right.DecideExercise;
 
-    private protected override bool IsSignature => true;
+    private protected override bool NeedsConfirmation => true;
 
     private protected override async Task<Outcome<Saved>> WriteAsync(
         RecordsSession session,

@@ -15,7 +15,7 @@ public sealed class SignPlan(RecordsAccess access) : Command<SignPlanInput, Save
 {
     private protected override Right Right => Right.DecideExercise;
 
-    private protected override bool IsSignature => true;
+    private protected override bool NeedsConfirmation => true;
 
     private protected override async Task<Outcome<Saved>> WriteAsync(
         RecordsSession session,

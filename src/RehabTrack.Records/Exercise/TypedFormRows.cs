@@ -9,7 +9,7 @@ namespace RehabTrack.Records.Exercise;
 internal static class TypedFormRows
 {
     public static IReadOnlyDictionary<string, string> Read(string json) =>
-        JsonSerializer.Deserialize<Dictionary<string, string>>(json, RecordJson.Options)!;
+        JsonSerializer.Deserialize<OrderedDictionary<string, string>>(json, RecordJson.Options)!;
 
     public static string Write(IReadOnlyDictionary<string, string> fields) => JsonSerializer.Serialize(fields, RecordJson.Options);
 

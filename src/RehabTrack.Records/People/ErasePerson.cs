@@ -17,6 +17,8 @@ public sealed class ErasePerson(RecordsAccess access) : Command<ErasePersonInput
 {
     private protected override Right Right => Right.KeepPersonalData;
 
+    private protected override bool NeedsConfirmation => true;
+
     private protected override async Task<Outcome<PersonErased>> WriteAsync(
         RecordsSession session,
         ErasePersonInput input,

@@ -98,6 +98,11 @@ public sealed class SavePerson(RecordsAccess access) : Command<SavePersonInput, 
         person.Mail = mail;
         person.Language = language;
         person.CanSignIn = input.CanSignIn;
+        if (concernsStaff && !await session.UseConfirmationAsync(cancellation))
+        {
+            return RecordProblems.NotConfirmed;
+        }
+
         await session.Records.SaveChangesAsync(cancellation);
         return new Saved(person.Id, person.Version);
     }

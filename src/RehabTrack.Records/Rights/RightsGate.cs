@@ -29,7 +29,7 @@ internal static class RightsGate
         }
 
         ShareScope? scope = null;
-        bool isConfirmed = true;
+        SessionRecord? session = null;
         if (actor.ShareId is { } shareId)
         {
             scope = await LivingShares.ScopeAsync(records, shareId, person.Id, now);
@@ -44,17 +44,16 @@ internal static class RightsGate
         }
         else if (actor.SessionId is { } sessionId)
         {
-            if (await SessionLife.FindAsync(records, sessionId, person.Id, now) is not { } session)
+            session = await SessionLife.FindAsync(records, sessionId, person.Id, now);
+            if (session is null)
             {
                 return null;
             }
-
-            isConfirmed = SessionLife.IsConfirmed(session, now);
         }
 
         Reach reach = RightsTable.ReachOf(person.Role, right);
         return reach != Reach.None && await Practice(records) is { ArchivedAt: null } practice
-            ? new(reach, person, practice, scope, isConfirmed)
+            ? new(reach, person, practice, scope, session)
             : null;
     }
 }

@@ -20,6 +20,9 @@ public abstract class Command<TInput, TResult> : UseCase<TInput, TResult>
     private protected Command(RecordsAccess access)
         : base(access) { }
 
+    /// <summary>Whether the person shows afresh who they are, each time: for signatures, and for what opens or takes away a way in.</summary>
+    private protected virtual bool NeedsConfirmation => false;
+
     private protected sealed override async Task<Outcome<TResult>> RunAsync(
         RecordsSession session,
         TInput input,
@@ -42,6 +45,12 @@ public abstract class Command<TInput, TResult> : UseCase<TInput, TResult>
             return applied.UseCase == GetType().Name && applied.PersonId == session.Person.Id
                 ? Answer.Read(applied.ResultJson)
                 : RecordProblems.CommandReused;
+        }
+
+        // Within the transaction: two at once do not share one confirmation, and what is refused for something else uses none up.
+        if (NeedsConfirmation && !await session.UseConfirmationAsync(cancellation))
+        {
+            return RecordProblems.NotConfirmed;
         }
 
         try

@@ -1,3 +1,4 @@
+using RehabTrack.Records.Accounts;
 using RehabTrack.Records.History;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
@@ -40,6 +41,13 @@ internal sealed class RecordsSession(RecordsContext records, Access access, Date
     /// <param name="detail">More in a few words; never a secret or clinical text.</param>
     public void Note(AccessEvent what, Guid? recordId, string? detail = null) =>
         Records.Changes.Add(AccessLine.Of(Records, what, recordId, detail));
+
+    /// <summary>
+    /// Uses up the confirmation that the person gave; false when there is none. The demo knows no passwords, and the program itself signs
+    /// nothing: neither is asked. Stands only when the transaction is kept.
+    /// </summary>
+    public async Task<bool> UseConfirmationAsync(CancellationToken cancellation) =>
+        access.Session is not { IsDemo: false } session || await SessionLife.UseUpAsync(Records, session.Id, Now, cancellation);
 
     public Guid NewId() => Keeping.NewId.At(Now);
 }

@@ -22,9 +22,6 @@ public abstract class UseCase<TInput, TResult>
     /// <summary>The right it asks for.</summary>
     private protected abstract Right Right { get; }
 
-    /// <summary>Whether it is a signature, for which the person shows afresh who they are.</summary>
-    private protected virtual bool IsSignature => false;
-
     /// <summary>Asks.</summary>
     /// <param name="actor">Who asks.</param>
     /// <param name="input">What is asked.</param>
@@ -44,22 +41,25 @@ public abstract class UseCase<TInput, TResult>
             }
 
             ArgumentNullException.ThrowIfNull(input);
-            if (IsSignature && !granted.IsConfirmed)
-            {
-                return RecordProblems.NotConfirmed;
-            }
-
-            Outcome<TResult> outcome = await RunAsync(new RecordsSession(records, granted, now), input, cancellation);
-            if (IsSignature && outcome.Succeeded)
-            {
-                await SessionLife.UseUpAsync(records, actor);
-            }
-
-            return outcome;
+            await SeeAsync(records, granted.Session, now);
+            return await RunAsync(new RecordsSession(records, granted, now), input, cancellation);
         }
         catch (Exception broken) when (access.TroubleOf(broken) is { } trouble)
         {
             return trouble;
+        }
+    }
+
+    // Somebody at work in an open page asks for no other: their session is seen here, too.
+    private async Task SeeAsync(RecordsContext records, SessionRecord? session, DateTime now)
+    {
+        try
+        {
+            await SessionLife.SeeAsync(records, session, now);
+        }
+        catch (Exception full) when (access.TroubleOf(full) is not null)
+        {
+            // What cannot be noted must not keep anybody from reading.
         }
     }
 

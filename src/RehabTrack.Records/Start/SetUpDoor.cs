@@ -55,11 +55,9 @@ public sealed class SetUpDoor(RecordsAccess access)
             }
 
             person = await FirstPersonAsync(all, cancellation);
-        }
-
-        if (person is null)
-        {
-            Checks checks = Looked(first);
+            Checks checks = person is null ? Looked(first) : new Checks();
+            // Looked at before a practice is made: one that is made and cannot be entered helps nobody.
+            checks.Take(await AccountWriting.NameProblemAsync(all, person?.Id, choice, cancellation));
             if (checks.Any)
             {
                 return checks.Problems;
@@ -127,8 +125,17 @@ public sealed class SetUpDoor(RecordsAccess access)
         return null;
     }
 
+    // A password of somebody who may sign in: one that went with its person lets nobody in.
     private static Task<bool> IsDoneAsync(RecordsContext all, CancellationToken cancellation) =>
-        all.Accounts.IgnoreQueryFilters().AnyAsync(account => account.PasswordHash != null, cancellation);
+        all
+            .Accounts.IgnoreQueryFilters()
+            .AnyAsync(
+                account =>
+                    account.PasswordHash != null
+                    && all.People.IgnoreQueryFilters()
+                        .Any(person => person.Id == account.PersonId && person.CanSignIn && person.ArchivedAt == null),
+                cancellation
+            );
 
     // The first who looks after people: in a practice that was begun before there were passwords, its one local vet.
     private static async Task<PersonRecord?> FirstPersonAsync(RecordsContext all, CancellationToken cancellation) =>

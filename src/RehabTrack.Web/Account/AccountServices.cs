@@ -33,10 +33,10 @@ public static class AccountServices
         services.AddSingleton<SetUpCode>();
         services.AddSingleton<KnownBrowsers>();
         services.AddSingleton<HalfSignIn>();
-        services.AddScoped<DecoyAccount>();
+        services.AddSingleton<DecoyAccount>();
         services.AddScoped<PasswordCheck>();
         services.AddScoped<SignInDesk>();
-        services.AddScoped<SignatureDesk>();
+        services.AddScoped<ConfirmationDesk>();
         services.AddScoped<CurrentActor>();
         services.AddCascadingAuthenticationState();
         services.AddAuthorization(Policies.Add);

@@ -1,20 +1,17 @@
 using Microsoft.AspNetCore.Identity;
 using RehabTrack.Records.Accounts;
-using RehabTrack.Web.Components;
 
 namespace RehabTrack.Web.Account;
 
 /// <summary>
-/// Accounts as ASP.NET Core Identity wants to see them. Identity hashes and checks passwords, counts refusals, makes keys and recovery codes; an
-/// account itself is made only by the first run and by an invitation.
+/// Accounts as ASP.NET Core Identity wants to see them. Identity hashes and checks passwords, and counts refusals; an account
+/// itself is made only by the first run and by an invitation.
 /// </summary>
-public sealed class AccountUserStore(AccountStore accounts, SecretSeal seal)
+public sealed class AccountUserStore(AccountStore accounts)
     : IUserPasswordStore<SignInAccount>,
         IUserSecurityStampStore<SignInAccount>,
         IUserLockoutStore<SignInAccount>,
-        IUserTwoFactorStore<SignInAccount>,
-        IUserAuthenticatorKeyStore<SignInAccount>,
-        IUserTwoFactorRecoveryCodeStore<SignInAccount>
+        IUserTwoFactorStore<SignInAccount>
 {
     /// <inheritdoc />
     public Task<string> GetUserIdAsync(SignInAccount user, CancellationToken cancellationToken) =>
@@ -111,36 +108,7 @@ public sealed class AccountUserStore(AccountStore accounts, SecretSeal seal)
         Task.FromResult(Some(user).HasSecondStep);
 
     /// <inheritdoc />
-    public Task SetAuthenticatorKeyAsync(SignInAccount user, string key, CancellationToken cancellationToken) =>
-        Set(() => Some(user).SealedKey = seal.Seal(key));
-
-    /// <inheritdoc />
-    public Task<string?> GetAuthenticatorKeyAsync(SignInAccount user, CancellationToken cancellationToken) =>
-        Task.FromResult(seal.Open(Some(user).SealedKey));
-
-    /// <inheritdoc />
-    public Task ReplaceCodesAsync(SignInAccount user, IEnumerable<string> recoveryCodes, CancellationToken cancellationToken) =>
-        Set(() => Some(user).RecoveryHashes = string.Join(' ', recoveryCodes.Select(HashOf)));
-
-    /// <inheritdoc />
-    public Task<bool> RedeemCodeAsync(SignInAccount user, string code, CancellationToken cancellationToken)
-    {
-        string[] left = Left(user);
-        string[] after = [.. left.Where(hash => hash != HashOf(code))];
-        user.RecoveryHashes = string.Join(' ', after);
-        return Task.FromResult(after.Length < left.Length);
-    }
-
-    /// <inheritdoc />
-    public Task<int> CountCodesAsync(SignInAccount user, CancellationToken cancellationToken) => Task.FromResult(Left(user).Length);
-
-    /// <inheritdoc />
     public void Dispose() => GC.SuppressFinalize(this);
-
-    private static string[] Left(SignInAccount user) => Some(user).RecoveryHashes.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-
-    // Typed from paper: case, spaces and the dash do not count.
-    private static string HashOf(string code) => AddressSecret.HashOf(string.Concat(code.Where(char.IsLetterOrDigit)).ToUpperInvariant());
 
     private static SignInAccount Some(SignInAccount? user)
     {

@@ -1,11 +1,15 @@
 using System.Security.Cryptography;
 using Microsoft.AspNetCore.Identity;
+using Microsoft.Extensions.Options;
 using RehabTrack.Records.Accounts;
 
 namespace RehabTrack.Web.Account;
 
-/// <summary>An account that nobody has, with a password that nobody knows: what is checked where there is nothing to check.</summary>
-public sealed class DecoyAccount(IPasswordHasher<SignInAccount> hasher)
+/// <summary>
+/// An account that nobody has, with a password that nobody knows: what is checked where there is nothing to check. One of a server: to make it
+/// anew for each question would take the time by which a name that is unknown could be told.
+/// </summary>
+public sealed class DecoyAccount(IOptions<PasswordHasherOptions> options)
 {
     private const int Letters = 40;
 
@@ -15,6 +19,9 @@ public sealed class DecoyAccount(IPasswordHasher<SignInAccount> hasher)
         {
             SignInName = "",
             FoldedSignInName = "",
-            PasswordHash = hasher.HashPassword(null!, RandomNumberGenerator.GetString("abcdefghijklmnopqrstuvwxyz", Letters)),
+            PasswordHash = new PasswordHasher<SignInAccount>(options).HashPassword(
+                null!,
+                RandomNumberGenerator.GetString("abcdefghijklmnopqrstuvwxyz", Letters)
+            ),
         };
 }

@@ -23,14 +23,18 @@ public sealed class PasswordCheck(
     {
         ArgumentNullException.ThrowIfNull(context);
         SignInAccount? account = await accounts.ByNameAsync(SignInAccount.Fold(name ?? ""), context.RequestAborted);
-        Guid? browser = account is null ? null : known.Find(context, account.PersonId);
-        bool isOpen = account is not null && (browser is { } own ? limits.MayTry(own) : !await users.IsLockedOutAsync(account));
+        TryStanding standing = account is null ? TryStanding.Refused : await MayTryAsync(context, account);
         // A locked account's own hash is not asked: how long it takes must not tell that there is one.
-        SignInAccount asked = isOpen && account!.PasswordHash is not null ? account : decoy.Account;
+        SignInAccount asked = standing != TryStanding.Refused && account!.PasswordHash is not null ? account : decoy.Account;
         bool fits = await users.CheckPasswordAsync(asked, password ?? "") && asked == account;
         if (fits && await accounts.PersonAsync(account!, context.RequestAborted) is not null)
         {
-            await users.ResetAccessFailedCountAsync(account!);
+            // Half of the way in wipes no refusals out: who knows the password would have tries without end at the second step.
+            if (!account!.HasSecondStep)
+            {
+                await users.ResetAccessFailedCountAsync(account);
+            }
+
             return account;
         }
 
@@ -40,12 +44,46 @@ public sealed class PasswordCheck(
             AccessEvent.SignInRefused,
             cancellation: context.RequestAborted
         );
-        if (account is not null && isOpen && browser is null)
+        if (account is not null)
         {
-            await RefusedAsync(account);
+            await CountRefusalAsync(account, standing);
         }
 
         return null;
+    }
+
+    /// <summary>Whether somebody may try to come in with an account now; counts the try of a browser that the account knows.</summary>
+    public async Task<TryStanding> MayTryAsync(HttpContext context, SignInAccount account)
+    {
+        ArgumentNullException.ThrowIfNull(account);
+        if (known.Find(context, account.PersonId) is { } browser)
+        {
+            return limits.MayTry(browser) ? TryStanding.Known : TryStanding.Refused;
+        }
+
+        return await users.IsLockedOutAsync(account) ? TryStanding.Refused : TryStanding.Stranger;
+    }
+
+    /// <summary>Counts a refusal of a stranger, and notes when it locks.</summary>
+    public async Task CountRefusalAsync(SignInAccount account, TryStanding standing)
+    {
+        ArgumentNullException.ThrowIfNull(account);
+        if (standing != TryStanding.Stranger)
+        {
+            return;
+        }
+
+        // Each of several at once counts: whoever finds that another wrote in between counts on what that one wrote.
+        SignInAccount? counted = account;
+        while (counted is not null && !(await users.AccessFailedAsync(counted)).Succeeded)
+        {
+            counted = await accounts.OfAsync(account.PersonId);
+        }
+
+        if (counted is not null && await users.IsLockedOutAsync(counted))
+        {
+            await book.NoteAsync(account.PracticeId, account.PersonId, AccessEvent.LockedOut);
+        }
     }
 
     /// <summary>Whether the password of somebody who is signed in fits; so many tries a session.</summary>
@@ -63,16 +101,5 @@ public sealed class PasswordCheck(
         }
 
         return fits;
-    }
-
-    /// <summary>Counts a refusal, and notes when it locks.</summary>
-    public async Task RefusedAsync(SignInAccount account)
-    {
-        ArgumentNullException.ThrowIfNull(account);
-        await users.AccessFailedAsync(account);
-        if (await users.IsLockedOutAsync(account))
-        {
-            await book.NoteAsync(account.PracticeId, account.PersonId, AccessEvent.LockedOut);
-        }
     }
 }

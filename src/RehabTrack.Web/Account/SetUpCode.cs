@@ -6,22 +6,22 @@ namespace RehabTrack.Web.Account;
 /// <summary>The code that the console prints while nobody can sign in: whoever reads it runs the server. One a start, used once.</summary>
 public sealed class SetUpCode
 {
-    // No letters that are taken for figures. 16 of 32 letters are 80 random bits.
-    private const string Letters = "ABCDEFGHJKLMNPQRSTUVWXYZ23456789";
+    // 80 random bits.
     private const int Groups = 4;
-    private const int Length = 4;
 
     private readonly Lock _once = new();
     private bool _used;
 
     /// <summary>As it is printed, in groups.</summary>
-    public string Text { get; } =
-        string.Join('-', Enumerable.Range(0, Groups).Select(_ => RandomNumberGenerator.GetString(Letters, Length)));
+    public string Text { get; } = PaperCode.Make(Groups);
 
     /// <summary>Whether it is this code, and was not used; case, spaces and dashes do not count.</summary>
     public bool Fits(string? typed)
     {
-        bool same = CryptographicOperations.FixedTimeEquals(Encoding.UTF8.GetBytes(Bare(typed)), Encoding.UTF8.GetBytes(Bare(Text)));
+        bool same = CryptographicOperations.FixedTimeEquals(
+            Encoding.UTF8.GetBytes(PaperCode.Bare(typed)),
+            Encoding.UTF8.GetBytes(PaperCode.Bare(Text))
+        );
         lock (_once)
         {
             return same && !_used;
@@ -47,6 +47,4 @@ public sealed class SetUpCode
             _used = false;
         }
     }
-
-    private static string Bare(string? typed) => string.Concat((typed ?? "").Where(char.IsLetterOrDigit)).ToUpperInvariant();
 }

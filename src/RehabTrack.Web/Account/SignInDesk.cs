@@ -30,8 +30,6 @@ public sealed class SignInDesk(
     /// <summary>Where a second step is set up.</summary>
     public const string SecondStepAddress = "/sign-in/second-step";
 
-    private const int RecoveryCodes = 10;
-
     /// <summary>Whether the address from which it comes may try once more.</summary>
     public bool MayTry(HttpContext context)
     {
@@ -86,16 +84,15 @@ public sealed class SignInDesk(
         }
 
         SignInAccount account = here.Account;
-        Guid? browser = known.Find(context, account.PersonId);
-        bool isOpen = browser is { } own ? limits.MayTry(own) : !await users.IsLockedOutAsync(account);
-        if (!isOpen || !await TakesAsync(account, typed) || await accounts.PersonAsync(account, context.RequestAborted) is not { } person)
+        TryStanding standing = await passwords.MayTryAsync(context, account);
+        if (
+            standing == TryStanding.Refused
+            || !await TakesAsync(account, typed)
+            || await accounts.PersonAsync(account, context.RequestAborted) is not { } person
+        )
         {
             await book.NoteAsync(account.PracticeId, account.PersonId, AccessEvent.SecondStepRefused, cancellation: context.RequestAborted);
-            if (isOpen && browser is null)
-            {
-                await passwords.RefusedAsync(account);
-            }
-
+            await passwords.CountRefusalAsync(account, standing);
             return SignInStep.Refused("code-refused");
         }
 
@@ -116,23 +113,43 @@ public sealed class SignInDesk(
 
         account.LastTimeStep = step;
         account.SealedKey = seal.Seal(here.NewKey);
-        await users.SetTwoFactorEnabledAsync(account, true);
-        IReadOnlyList<string> codes = await NewRecoveryCodesAsync(account);
+        account.HasSecondStep = true;
+        IReadOnlyList<string> codes = RecoveryCode.Renew(account);
+        if (!(await users.UpdateSecurityStampAsync(account)).Succeeded)
+        {
+            return null;
+        }
+
         await sessions.EndAllAsync(account.PracticeId, account.PersonId, context.RequestAborted);
         await book.NoteAsync(account.PracticeId, account.PersonId, AccessEvent.SecondStepChanged, cancellation: context.RequestAborted);
         half.GoOn(context, here, null, isPassed: true);
         return codes;
     }
 
-    /// <summary>New recovery codes instead of those that are left; shown this once.</summary>
-    public async Task<IReadOnlyList<string>> NewRecoveryCodesAsync(SignInAccount account) =>
-        [.. await users.GenerateNewTwoFactorRecoveryCodesAsync(account, RecoveryCodes) ?? []];
+    /// <summary>New recovery codes instead of those that are left.</summary>
+    /// <returns>The codes, shown this once; null when the account was changed elsewhere meanwhile.</returns>
+    public async Task<IReadOnlyList<string>?> NewRecoveryCodesAsync(HttpContext context, SignInAccount account)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        ArgumentNullException.ThrowIfNull(account);
+        IReadOnlyList<string> codes = RecoveryCode.Renew(account);
+        if (!(await users.UpdateAsync(account)).Succeeded)
+        {
+            return null;
+        }
 
-    /// <summary>Goes in after a second step was set up.</summary>
+        await book.NoteAsync(account.PracticeId, account.PersonId, AccessEvent.SecondStepChanged, cancellation: context.RequestAborted);
+        return codes;
+    }
+
+    /// <summary>Goes in after a second step was set up; what was carried until now opens nothing a second time.</summary>
     public async Task<SignInStep> FinishAsync(HttpContext context, Half here)
     {
         ArgumentNullException.ThrowIfNull(here);
-        return here.IsPassed && await accounts.PersonAsync(here.Account, context.RequestAborted) is { } person
+        return
+            here.IsPassed
+            && await accounts.PersonAsync(here.Account, context.RequestAborted) is { } person
+            && (await users.UpdateSecurityStampAsync(here.Account)).Succeeded
             ? await InAsync(context, person, here.ReturnUrl)
             : SignInStep.Refused("sign-in-refused");
     }
@@ -156,11 +173,16 @@ public sealed class SignInDesk(
         return await InAsync(context, actor with { SessionId = null }, "/account");
     }
 
-    /// <summary>Gives the cookie of a new session.</summary>
+    /// <summary>Gives the cookie of a new session; the one that this browser had before ends.</summary>
     public async Task<SignInStep> InAsync(HttpContext context, Actor person, string? returnUrl)
     {
         ArgumentNullException.ThrowIfNull(context);
         ArgumentNullException.ThrowIfNull(person);
+        if (ActorClaims.Read(context.User) is { SessionId: not null } before)
+        {
+            await sessions.EndAsync(before, context.RequestAborted);
+        }
+
         Actor actor = await sessions.BeginAsync(
             person,
             BrowserName.Of(context.Request.Headers.UserAgent),
@@ -180,14 +202,22 @@ public sealed class SignInDesk(
 
     private async Task<bool> TakesAsync(SignInAccount account, string? typed)
     {
-        string? key = await users.GetAuthenticatorKeyAsync(account);
-        if (key is not null && TimeCode.StepOf(key, typed, time.GetUtcNow().UtcDateTime, account.LastTimeStep) is { } step)
+        bool takes = TimeCode.StepOf(seal.Open(account.SealedKey), typed, time.GetUtcNow().UtcDateTime, account.LastTimeStep) is { } step
+            ? TakeStep(account, step)
+            : RecoveryCode.TakeAway(account, typed);
+        if (!takes)
         {
-            account.LastTimeStep = step;
-            // Two who send the same code at once: the one who writes second finds that somebody wrote in between.
-            return (await users.UpdateAsync(account)).Succeeded;
+            return false;
         }
 
-        return !string.IsNullOrWhiteSpace(typed) && (await users.RedeemTwoFactorRecoveryCodeAsync(account, typed)).Succeeded;
+        account.FailedCount = 0;
+        // Two who send the same code at once: the one who writes second finds that somebody wrote in between.
+        return (await users.UpdateAsync(account)).Succeeded;
+    }
+
+    private static bool TakeStep(SignInAccount account, long step)
+    {
+        account.LastTimeStep = step;
+        return true;
     }
 }

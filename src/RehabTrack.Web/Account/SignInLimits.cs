@@ -1,7 +1,7 @@
 using System.Net;
 using System.Threading.RateLimiting;
 using RehabTrack.Records.Accounts;
-using RehabTrack.Web.Shared.Links;
+using RehabTrack.Web.Hosting;
 
 namespace RehabTrack.Web.Account;
 
@@ -10,12 +10,10 @@ public sealed class SignInLimits : IDisposable
 {
     private static readonly SignInSettings Settings = new();
 
-    private readonly PartitionedRateLimiter<IPAddress?> _addresses = PartitionedRateLimiter.Create<IPAddress?, string>(address =>
-        Window(ShareLimits.NetworkOf(address), Settings.TriesPerMinute, TimeSpan.FromMinutes(1))
-    );
+    private readonly PartitionedRateLimiter<IPAddress?> _addresses = Askers.NetworksAMinute(Settings.TriesPerMinute);
 
     private readonly PartitionedRateLimiter<Guid> _browsers = PartitionedRateLimiter.Create<Guid, Guid>(browser =>
-        Window(browser, Settings.TriesOfKnownBrowser, Settings.LockTime)
+        Askers.Counted(browser, Settings.TriesOfKnownBrowser, Settings.LockTime)
     );
 
     /// <summary>Counts a try of a network address; false when there were too many.</summary>
@@ -38,7 +36,4 @@ public sealed class SignInLimits : IDisposable
         _addresses.Dispose();
         _browsers.Dispose();
     }
-
-    private static RateLimitPartition<TKey> Window<TKey>(TKey key, int most, TimeSpan window) =>
-        RateLimitPartition.GetFixedWindowLimiter(key, _ => new FixedWindowRateLimiterOptions { PermitLimit = most, Window = window });
 }

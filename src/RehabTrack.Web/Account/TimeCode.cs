@@ -15,15 +15,16 @@ public static class TimeCode
         new OtpUri(OtpType.Totp, key, signInName, Wording.Common.AppName).ToString();
 
     /// <summary>The number of the 30-second step whose code it is; null when it is none of now, of the one before or of the one after.</summary>
-    /// <param name="key">Base32.</param>
+    /// <param name="key">Base32; null when there is none.</param>
     /// <param name="typed">What was typed; spaces do not count.</param>
     /// <param name="now">The moment.</param>
     /// <param name="after">The step whose code was taken last: it and those before it are not taken again.</param>
-    public static long? StepOf(string key, string? typed, DateTime now, long after)
+    public static long? StepOf(string? key, string? typed, DateTime now, long after)
     {
         string code = string.Concat((typed ?? "").Where(letter => !char.IsWhiteSpace(letter)));
         return
-            new Totp(Base32Encoding.ToBytes(key)).VerifyTotp(now, code, out long step, VerificationWindow.RfcSpecifiedNetworkDelay)
+            key is not null
+            && new Totp(Base32Encoding.ToBytes(key)).VerifyTotp(now, code, out long step, VerificationWindow.RfcSpecifiedNetworkDelay)
             && step > after
             ? step
             : null;

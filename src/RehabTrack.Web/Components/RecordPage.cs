@@ -17,7 +17,7 @@ public abstract class RecordPage : ComponentBase, IDisposable
     private CurrentActor Current { get; set; } = default!;
 
     [Inject]
-    private SignatureDesk Signatures { get; set; } = default!;
+    private ConfirmationDesk Confirmations { get; set; } = default!;
 
     /// <summary>For going elsewhere.</summary>
     [Inject]
@@ -26,14 +26,14 @@ public abstract class RecordPage : ComponentBase, IDisposable
     /// <summary>Cancelled when the page is left.</summary>
     protected CancellationToken Leaving => _leaving.Token;
 
-    /// <summary>Asks a use case as the person who is signed in; a signature asks them first afresh who they are.</summary>
+    /// <summary>Asks a use case as the person who is signed in; what wants a confirmation asks them first afresh who they are.</summary>
     protected async Task<Outcome<TResult>> AskAsync<TInput, TResult>(UseCase<TInput, TResult> useCase, TInput input)
     {
         ArgumentNullException.ThrowIfNull(useCase);
         Actor actor = await Current.GetAsync();
         Outcome<TResult> outcome = await useCase.ExecuteAsync(actor, input, Leaving);
-        // What was not signed for want of a confirmation was not looked at either: it is asked again as it was.
-        return outcome.Problems is [{ Code: "not-confirmed" }] && await Signatures.AskAsync(actor)
+        // What was not done for want of a confirmation was not looked at either: it is asked again as it was.
+        return outcome.Problems is [{ Code: "not-confirmed" }] && await Confirmations.AskAsync(actor)
             ? await useCase.ExecuteAsync(actor, input, Leaving)
             : outcome;
     }

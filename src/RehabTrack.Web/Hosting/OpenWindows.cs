@@ -1,5 +1,4 @@
 using System.Net;
-using RehabTrack.Web.Shared.Links;
 
 namespace RehabTrack.Web.Hosting;
 
@@ -36,7 +35,7 @@ public sealed class OpenWindows(ServingLimits limits)
 
     private static string Key(Guid person) => $"person {person:N}";
 
-    private static string Key(IPAddress? address) => $"address {ShareLimits.NetworkOf(address)}";
+    private static string Key(IPAddress? address) => $"address {Askers.NetworkOf(address)}";
 
     private int Count(string key) => _open.GetValueOrDefault(key);
 

@@ -1,12 +1,13 @@
 using System.Globalization;
-using System.Threading.RateLimiting;
 using Microsoft.Net.Http.Headers;
 using RehabTrack.Web.Account;
-using RehabTrack.Web.Shared.Links;
 
 namespace RehabTrack.Web.Hosting;
 
-/// <summary>How often what costs much may be asked: by a person who is signed in, else by a network address.</summary>
+/// <summary>
+/// How often what costs much may be asked: by a person who is signed in, else by a network; what needs nobody to be signed in, by a network
+/// whoever asks.
+/// </summary>
 public static class RateLimits
 {
     /// <summary>Files that are taken out: sheets, exports, reports, single calendar entries.</summary>
@@ -21,8 +22,6 @@ public static class RateLimits
     /// <summary>The state of the server.</summary>
     public const string Health = "health";
 
-    private static readonly TimeSpan Window = TimeSpan.FromMinutes(1);
-
     /// <summary>Declares them.</summary>
     public static void AddRateLimits(this IServiceCollection services, ServingLimits limits)
     {
@@ -32,24 +31,20 @@ public static class RateLimits
             limiter.RejectionStatusCode = StatusCodes.Status429TooManyRequests;
             limiter.OnRejected = (refused, _) =>
             {
-                refused.HttpContext.Response.Headers[HeaderNames.RetryAfter] = Window.TotalSeconds.ToString(CultureInfo.InvariantCulture);
+                refused.HttpContext.Response.Headers[HeaderNames.RetryAfter] = Askers.Minute.TotalSeconds.ToString(
+                    CultureInfo.InvariantCulture
+                );
                 return ValueTask.CompletedTask;
             };
-            limiter.AddPolicy(Files, context => AMinute(context, limits.FilesPerMinute));
-            limiter.AddPolicy(Uploads, context => AMinute(context, limits.UploadsPerMinute));
-            limiter.AddPolicy(Calendars, context => AMinute(context, limits.CalendarsPerMinute));
-            limiter.AddPolicy(Health, context => AMinute(context, limits.HealthPerMinute));
+            limiter.AddPolicy(Files, context => Askers.Counted(Asker(context), limits.FilesPerMinute, Askers.Minute));
+            limiter.AddPolicy(Uploads, context => Askers.Counted(Asker(context), limits.UploadsPerMinute, Askers.Minute));
+            limiter.AddPolicy(Calendars, context => Askers.Counted(Network(context), limits.CalendarsPerMinute, Askers.Minute));
+            limiter.AddPolicy(Health, context => Askers.Counted(Network(context), limits.HealthPerMinute, Askers.Minute));
         });
     }
 
-    private static RateLimitPartition<string> AMinute(HttpContext context, int most) =>
-        RateLimitPartition.GetFixedWindowLimiter(
-            Asker(context),
-            _ => new FixedWindowRateLimiterOptions { PermitLimit = most, Window = Window }
-        );
-
     private static string Asker(HttpContext context) =>
-        ActorClaims.Read(context.User) is { } actor
-            ? actor.PersonId.ToString("N")
-            : ShareLimits.NetworkOf(context.Connection.RemoteIpAddress);
+        ActorClaims.Read(context.User) is { } actor ? actor.PersonId.ToString("N") : Network(context);
+
+    private static string Network(HttpContext context) => Askers.NetworkOf(context.Connection.RemoteIpAddress);
 }

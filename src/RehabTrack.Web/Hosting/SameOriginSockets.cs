@@ -5,7 +5,8 @@ namespace RehabTrack.Web.Hosting;
 /// <summary>Refuses a live connection that another site's page opened: browsers send cookies along, and the framework does not look.</summary>
 public static class SameOriginSockets
 {
-    private const string HubPath = "/_blazor";
+    /// <summary>Where live pages connect.</summary>
+    public const string HubPath = "/_blazor";
 
     /// <summary>Answers 403 to a hub request whose Origin is not this server; a request without Origin comes from no browser page.</summary>
     public static IApplicationBuilder UseSameOriginSockets(this IApplicationBuilder app) =>

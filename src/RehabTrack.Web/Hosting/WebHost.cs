@@ -22,7 +22,7 @@ namespace RehabTrack.Web.Hosting;
 public static class WebHost
 {
     /// <summary>Builds the server without starting it.</summary>
-    /// <exception cref="StartRefusedException">It was asked to listen where another machine could reach it.</exception>
+    /// <exception cref="StartRefusedException">It was asked to listen where others must not reach it.</exception>
     public static WebApplication Build(StartOptions options)
     {
         ArgumentNullException.ThrowIfNull(options);
@@ -34,7 +34,8 @@ public static class WebHost
                 ContentRootPath = AppContext.BaseDirectory,
             }
         );
-        builder.WebHost.UseUrls([.. LoopbackAddresses.Choose(builder.Configuration, options.IsDemo)]);
+        IReadOnlyList<IPNetwork> proxies = ProxySettings.Networks(builder.Configuration);
+        builder.WebHost.UseUrls([.. ListenAddresses.Choose(builder.Configuration, options.IsDemo, proxies.Count > 0)]);
         // "dotnet run" serves the files of the source folder whatever the environment is called.
         builder.WebHost.UseStaticWebAssets();
         builder.Services.AddSingleton(MailSettings.Read(builder.Configuration));
@@ -42,7 +43,6 @@ public static class WebHost
         builder.Services.AddSingleton(BackupConfiguration.Read(builder.Configuration));
         ServingLimits limits = new();
         builder.WebHost.ConfigureKestrel(server => server.Limits.MaxRequestBodySize = limits.RequestBytes);
-        IReadOnlyList<IPNetwork> proxies = ProxySettings.Networks(builder.Configuration);
         AppMode mode = new(options.IsDemo, options.DataFolder);
         Configure(builder.Services, mode, ProxySettings.Hosts(builder.Configuration));
         Limit(builder.Services, limits);

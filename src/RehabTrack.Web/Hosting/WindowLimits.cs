@@ -11,8 +11,6 @@ namespace RehabTrack.Web.Hosting;
 /// </summary>
 public static class WindowLimits
 {
-    private const string HubPath = "/_blazor";
-
     /// <summary>Answers 429 to one too many, and 400 to a live connection that is no WebSocket. Comes after the authorization.</summary>
     public static IApplicationBuilder UseWindowLimits(this IApplicationBuilder app) =>
         app.Use(
@@ -25,7 +23,8 @@ public static class WindowLimits
     private static async Task HoldAsync(HttpContext context, Actor actor, RequestDelegate next)
     {
         OpenWindows windows = context.RequestServices.GetRequiredService<OpenWindows>();
-        if (string.Equals(context.Request.Path, HubPath, StringComparison.OrdinalIgnoreCase))
+        // The route takes a slash at the end, too.
+        if (string.Equals(context.Request.Path.Value?.TrimEnd('/'), SameOriginSockets.HubPath, StringComparison.OrdinalIgnoreCase))
         {
             if (!context.WebSockets.IsWebSocketRequest)
             {

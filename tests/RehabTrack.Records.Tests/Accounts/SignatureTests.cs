@@ -18,16 +18,97 @@ public sealed class SignatureTests
     private static readonly DateOnly Day = new(2026, 11, 20);
 
     [Fact]
-    public async Task These_use_cases_and_no_others_are_signatures()
+    public async Task These_commands_and_no_others_ask_afresh_who_it_is()
     {
         await using RecordsHouse house = await RecordsHouse.BuildAsync();
 
-        Type[] signatures = [.. RecordsServices.UseCases().Where(type => IsSignature(house.Get(type)))];
+        Type[] asking = [.. RecordsServices.UseCases().Where(type => NeedsConfirmation(house.Get(type)))];
 
         Assert.Equal(
-            [typeof(AmendExamination), typeof(CloseCase), typeof(SignDecision), typeof(SignExamination), typeof(SignPlan)],
-            signatures.OrderBy(type => type.Name, StringComparer.Ordinal)
+            [
+                typeof(AmendExamination),
+                typeof(CloseCase),
+                typeof(ErasePerson),
+                typeof(InvitePerson),
+                typeof(SignDecision),
+                typeof(SignExamination),
+                typeof(SignPlan),
+            ],
+            asking.OrderBy(type => type.Name, StringComparer.Ordinal)
         );
+    }
+
+    [Fact]
+    public async Task Who_works_here_is_changed_with_a_confirmation_and_a_contact_without()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        Actor vet = await house.Get<SessionDoor>().BeginAsync(house.Vet, "test", isDemo: false);
+        SavePersonInput assistant = new()
+        {
+            CommandId = Guid.NewGuid(),
+            Name = "Pia Thorn",
+            Role = Role.Assistant,
+            CanSignIn = true,
+        };
+
+        Assert.Equal("not-confirmed", CodeOf(await house.Get<SavePerson>().ExecuteAsync(vet, assistant)));
+        Assert.Null(
+            CodeOf(
+                await house
+                    .Get<SavePerson>()
+                    .ExecuteAsync(
+                        vet,
+                        new SavePersonInput
+                        {
+                            CommandId = Guid.NewGuid(),
+                            Name = "Ada Reed",
+                            Role = Role.Owner,
+                        }
+                    )
+            )
+        );
+        await house.Get<SessionDoor>().ConfirmAsync(vet);
+        Assert.Null(CodeOf(await house.Get<SavePerson>().ExecuteAsync(vet, assistant)));
+    }
+
+    [Fact]
+    public async Task A_signature_whose_answer_was_lost_is_answered_again_without_a_question()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        (Actor vet, SavedDraft first, _) = await TwoDraftsAsync(house);
+        SignExaminationInput wish = new(Guid.NewGuid(), first.Id, first.Version);
+        await house.Get<SessionDoor>().ConfirmAsync(vet);
+
+        var signed = await house.Get<SignExamination>().ExecuteAsync(vet, wish);
+
+        Assert.Equal(signed.Value, (await house.Get<SignExamination>().ExecuteAsync(vet, wish)).Value);
+    }
+
+    [Fact]
+    public async Task Two_who_sign_at_once_do_not_share_one_confirmation()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        (Actor vet, SavedDraft first, SavedDraft second) = await TwoDraftsAsync(house);
+        await house.Get<SessionDoor>().ConfirmAsync(vet);
+
+        string?[] answers = await Task.WhenAll(Task.Run(() => SignAsync(house, vet, first)), Task.Run(() => SignAsync(house, vet, second)));
+
+        Assert.Single(answers, answer => answer is null);
+        Assert.Single(answers, answer => answer == "not-confirmed");
+    }
+
+    [Fact]
+    public async Task Who_works_in_an_open_page_is_not_taken_for_idle()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        Actor vet = await house.Get<SessionDoor>().BeginAsync(house.Vet, "test", isDemo: false);
+        TimeSpan step = new SignInSettings().IdleTime * 0.6;
+
+        house.Time.Advance(step);
+        Assert.Null(await AskAsync(house, vet));
+        house.Time.Advance(step);
+
+        Assert.Null(await AskAsync(house, vet));
     }
 
     [Fact]
@@ -182,6 +263,8 @@ public sealed class SignatureTests
         Assert.True(saved.Succeeded);
     }
 
-    private static bool IsSignature(object useCase) =>
-        (bool)useCase.GetType().GetProperty("IsSignature", BindingFlags.Instance | BindingFlags.NonPublic)!.GetValue(useCase)!;
+    // Of what writes: a question is never asked afresh.
+    private static bool NeedsConfirmation(object useCase) =>
+        useCase.GetType().GetProperty("NeedsConfirmation", BindingFlags.Instance | BindingFlags.NonPublic) is { } asks
+        && (bool)asks.GetValue(useCase)!;
 }

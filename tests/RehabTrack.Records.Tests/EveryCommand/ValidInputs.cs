@@ -160,7 +160,7 @@ internal static class ValidInputs
                     New(),
                     at.At.Horse,
                     TypedForm.Decision,
-                    new Dictionary<string, string>(StringComparer.Ordinal) { ["reason"] = "as seen" }
+                    new Dictionary<string, string?>(StringComparer.Ordinal) { ["reason"] = "as seen" }
                 )
             ),
         [typeof(SavePlanDraft)] = async at => new SavePlanDraftInput(

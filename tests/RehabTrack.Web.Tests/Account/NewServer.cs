@@ -47,8 +47,11 @@ public sealed partial class NewServer : IAsyncLifetime
     }
 
     /// <summary>A browser that has never been here.</summary>
-    public HttpClient Browser() =>
-        new(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = new CookieContainer() }) { BaseAddress = Address };
+    public HttpClient Browser(CookieContainer? cookies = null) =>
+        new(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = cookies ?? new CookieContainer() })
+        {
+            BaseAddress = Address,
+        };
 
     /// <summary>The forms of a first run, filled in.</summary>
     public Dictionary<string, string> FirstRun(string? code = null, string password = Password) =>
@@ -78,21 +81,34 @@ public sealed partial class NewServer : IAsyncLifetime
     /// <summary>Sets the second step up where the browser was led to it.</summary>
     public static async Task<Insider> SecondStepAsync(HttpClient browser, string home)
     {
+        Insider insider = await ConfirmSecondStepAsync(browser);
+        Assert.Equal(home, (await SendAsync(browser, "/sign-in/second-step", "finish", [])).To);
+        return insider;
+    }
+
+    /// <summary>Sets the second step up, and stays before the recovery codes.</summary>
+    public static async Task<Insider> ConfirmSecondStepAsync(HttpClient browser)
+    {
         string page = await browser.GetStringAsync("/sign-in/second-step");
         string key = Key().Match(page).Groups["key"].Value.Replace(" ", "", StringComparison.Ordinal);
         Answer shown = await SendAsync(browser, "/sign-in/second-step", "second-step", new() { ["code"] = CodeOf(key) });
         string[] recovery = [.. Recovery().Matches(shown.Body).Select(match => match.Groups["code"].Value)];
         Assert.Equal(10, recovery.Length);
-        Assert.Equal(home, (await SendAsync(browser, "/sign-in/second-step", "finish", [])).To);
         return new Insider(browser, key, recovery);
     }
 
     /// <summary>Somebody who was added and invited, and who has chosen a password.</summary>
-    public async Task<(Actor Person, HttpClient Browser, Answer Answer)> JoinAsync(Actor by, string name, Role role, string signInName)
+    public async Task<(Actor Person, HttpClient Browser, Answer Answer)> JoinAsync(
+        Actor by,
+        string name,
+        Role role,
+        string signInName,
+        CookieContainer? cookies = null
+    )
     {
         Actor person = await AddAsync(by, name, role);
         string secret = await InviteAsync(by, person, takesSecondStep: false);
-        HttpClient browser = Browser();
+        HttpClient browser = Browser(cookies);
         Answer answer = await SendAsync(browser, $"/invited/{secret}", "invited", Choice(signInName));
         return (person, browser, answer);
     }

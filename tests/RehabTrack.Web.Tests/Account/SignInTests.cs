@@ -161,6 +161,64 @@ public sealed class SignInTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Who_knows_the_password_has_no_tries_without_end_at_the_second_step()
+    {
+        Insider ida = await _server.SetUpAsync();
+        using HttpClient thief = _server.Browser();
+        for (int attempt = 0; attempt < new SignInSettings().TriesBeforeLock; attempt++)
+        {
+            Assert.Equal("/sign-in/code", (await SignInAsync(thief, "ida@example.org", Password)).To);
+            Assert.Null((await SendAsync(thief, "/sign-in/code", "code", new() { ["code"] = "000000" })).To);
+        }
+
+        Assert.Null((await SendAsync(thief, "/sign-in/code", "code", new() { ["code"] = CodeOf(ida.Key, 1) })).To);
+        Assert.Null((await SignInAsync(thief, "ida@example.org", Password)).To);
+    }
+
+    [Fact]
+    public async Task Refusals_that_come_at_once_count_each()
+    {
+        await _server.SetUpAsync();
+        int tries = new SignInSettings().TriesBeforeLock;
+        HttpClient[] strangers = [.. Enumerable.Range(0, tries).Select(_ => _server.Browser())];
+
+        await Task.WhenAll(strangers.Select(stranger => SignInAsync(stranger, "ida@example.org", "wrong-wrong-wrong")));
+
+        Assert.Null((await SignInAsync(strangers[0], "ida@example.org", Password)).To);
+        Array.ForEach(strangers, stranger => stranger.Dispose());
+    }
+
+    [Fact]
+    public async Task A_new_sign_in_ends_the_session_that_the_browser_had()
+    {
+        await _server.SetUpAsync();
+        (Actor tess, HttpClient desk, _) = await _server.JoinAsync(await _server.FirstAsync(), "Tess Lunge", Role.Trainer, "tess");
+
+        await SignInAsync(desk, "tess", Password);
+
+        OwnSessions open = (await _server.Services.GetRequiredService<ListSessions>().ExecuteAsync(tess, NoInput.Value)).Value;
+        Assert.Single(open.Sessions);
+    }
+
+    [Fact]
+    public async Task A_way_in_that_was_copied_after_the_second_step_opens_nothing_a_second_time()
+    {
+        await _server.SetUpAsync();
+        CookieContainer cookies = new();
+        (_, HttpClient browser, _) = await _server.JoinAsync(await _server.FirstAsync(), "Mara Holt", Role.Vet, "mara", cookies);
+        await ConfirmSecondStepAsync(browser);
+        Cookie half = cookies.GetAllCookies().Single(cookie => cookie.Name == "rehabtrack-half");
+        Assert.Equal("/", (await SendAsync(browser, "/sign-in/second-step", "finish", [])).To);
+
+        CookieContainer copied = new();
+        copied.Add(half);
+        using HttpClient thief = _server.Browser(copied);
+        using HttpResponseMessage answer = await thief.GetAsync("/sign-in/second-step");
+
+        Assert.Equal("/sign-in", answer.Headers.Location!.AbsolutePathOr());
+    }
+
+    [Fact]
     public async Task Too_many_tries_of_one_address_are_put_off()
     {
         await _server.SetUpAsync();

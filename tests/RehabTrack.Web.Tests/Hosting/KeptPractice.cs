@@ -54,7 +54,7 @@ public abstract class KeptPractice : IAsyncLifetime
         Register(tab.Services);
         tab.Services.AddMudServices();
         tab.Services.AddScoped<CurrentActor>();
-        tab.Services.AddScoped<SignatureDesk>();
+        tab.Services.AddScoped<ConfirmationDesk>();
         tab.Services.AddSingleton(new AppMode(false, _folder));
         tab.Services.AddSingleton<ImportReader>();
         tab.Services.AddSingleton(new MailSettings());

@@ -105,11 +105,14 @@ public sealed class ServingTests(RunningApp app) : IClassFixture<RunningApp>
         }
     }
 
-    [Fact]
-    public async Task A_live_page_is_one_connection_and_not_many_questions()
+    [Theory]
+    [InlineData("/_blazor")]
+    [InlineData("/_blazor/")]
+    [InlineData("/_BLAZOR//")]
+    public async Task A_live_page_is_one_connection_and_not_many_questions(string path)
     {
         using HttpClient browser = await app.BrowserAsync(app.Vet);
-        using HttpResponseMessage answer = await browser.GetAsync("/_blazor");
+        using HttpResponseMessage answer = await browser.GetAsync(path);
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
     }
 

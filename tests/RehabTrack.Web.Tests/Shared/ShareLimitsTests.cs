@@ -54,7 +54,7 @@ public sealed class ShareLimitsTests(RunningApp app) : IClassFixture<RunningApp>
     [InlineData("2001:db8:1:2::1", "2001:db8:1:2:ffff::9", true)]
     [InlineData("2001:db8:1:2::1", "2001:db8:1:3::1", false)]
     public void An_address_is_counted_with_its_network(string one, string other, bool together) =>
-        Assert.Equal(together, ShareLimits.NetworkOf(IPAddress.Parse(one)) == ShareLimits.NetworkOf(IPAddress.Parse(other)));
+        Assert.Equal(together, Askers.NetworkOf(IPAddress.Parse(one)) == Askers.NetworkOf(IPAddress.Parse(other)));
 
     [Fact]
     public async Task The_secret_stands_in_no_log_however_much_is_logged()

@@ -19,13 +19,16 @@ class Keeper {
     this.onlyWhileLost = onlyWhileLost;
     this.server = server;
     this.timer = 0;
-    this.kept = this.read();
+    this.kept = {};
+    this.unsent = new Set();
+    // Where the server keeps it, the browser holds only what the server never got; all else the server has, as it was last typed on any device.
+    for (const [name, value] of [...Object.entries(kept ?? {}), ...Object.entries(this.read())]) {
+      this.put(name, value);
+    }
+
     if (server) {
-      // What the server never got is this browser's alone; all else the server has, as it was last typed on any device.
-      this.kept = { ...kept, ...(this.isUnsent ? this.kept : {}) };
-      if (this.isUnsent) {
-        this.later(idleMilliseconds);
-      }
+      this.unsent = new Set(Object.keys(this.read()));
+      this.later(idleMilliseconds);
     }
 
     this.turned = new Set();
@@ -58,7 +61,7 @@ class Keeper {
   forget() {
     clearTimeout(this.timer);
     this.kept = {};
-    this.isUnsent = false;
+    this.unsent.clear();
     this.waiting.clear();
     localStorage.removeItem(this.key);
   }
@@ -76,37 +79,53 @@ class Keeper {
   read() {
     try {
       const kept = JSON.parse(localStorage.getItem(this.key) ?? "null");
-      const isFresh = kept && Date.now() - kept.at < keptHours * 3600000;
-      this.isUnsent = isFresh ? kept.unsent === true : false;
-      return isFresh ? kept.fields : {};
+      return kept && Date.now() - kept.at < keptHours * 3600000 ? kept.fields : {};
     } catch {
-      this.isUnsent = false;
       return {};
     }
   }
 
-  keep(name, value) {
-    // The latest stands last: it is put back in the order in which it was typed.
+  // The latest stands last: it is put back in the order in which it was typed. Null takes a field away.
+  put(name, value) {
     delete this.kept[name];
-    this.kept[name] = value;
-    this.isUnsent = this.server !== null;
+    if (value !== null) {
+      this.kept[name] = value;
+    }
+  }
+
+  keep(name, value) {
+    this.put(name, value);
+    if (this.server) {
+      this.unsent.delete(name);
+      this.unsent.add(name);
+    }
+
     this.write();
     this.later(idleMilliseconds);
   }
 
   write() {
-    localStorage.setItem(this.key, JSON.stringify({ at: Date.now(), fields: this.kept, unsent: this.isUnsent }));
+    const fields = this.server ? this.unsentFields() : this.kept;
+    if (Object.keys(fields).length === 0) {
+      localStorage.removeItem(this.key);
+    } else {
+      localStorage.setItem(this.key, JSON.stringify({ at: Date.now(), fields }));
+    }
+  }
+
+  unsentFields() {
+    return Object.fromEntries([...this.unsent].map((name) => [name, name in this.kept ? String(this.kept[name]) : null]));
   }
 
   later(milliseconds) {
-    if (this.server) {
+    if (this.unsent.size > 0) {
       clearTimeout(this.timer);
       this.timer = setTimeout(() => this.send(), milliseconds);
     }
   }
 
   async send() {
-    const sent = Object.fromEntries(Object.entries(this.kept).map(([name, value]) => [name, String(value)]));
+    const sent = this.unsentFields();
     let isKept = false;
     try {
       isKept = (await this.server?.invokeMethodAsync("KeepFields", sent)) === true;
@@ -118,13 +137,17 @@ class Keeper {
       return;
     }
 
-    const isAll = Object.keys(this.kept).length === Object.keys(sent).length && Object.entries(this.kept).every(([name, value]) => sent[name] === String(value));
-    if (isKept && isAll) {
-      this.isUnsent = false;
+    if (isKept) {
+      // What was typed on while it was under way goes next.
+      const now = this.unsentFields();
+      for (const name of Object.keys(sent).filter((name) => now[name] === sent[name])) {
+        this.unsent.delete(name);
+      }
+
       this.write();
-    } else {
-      this.later(retryMilliseconds);
     }
+
+    this.later(isKept ? idleMilliseconds : retryMilliseconds);
   }
 
   remembered(event) {
@@ -145,7 +168,9 @@ class Keeper {
     const button = this.isTelling ? null : event.target.closest?.("button[data-kind]");
     if (button) {
       for (const name of (button.dataset.resets ?? "").split(" ")) {
-        delete this.kept[name];
+        if (name in this.kept) {
+          this.keep(name, null);
+        }
       }
 
       this.keep(kind, button.dataset.kind);

@@ -30,6 +30,7 @@ public sealed partial class DecisionSheet
     private TypedKeeper? _keeper;
     private IReadOnlyDictionary<string, string> _typed = new Dictionary<string, string>(StringComparer.Ordinal);
     private IReadOnlyList<TypedView> _others = [];
+    private string? _notKept;
     private Guid _reader;
     private PermitComparison? _sides;
     private Visit _visit = new();
@@ -103,17 +104,35 @@ public sealed partial class DecisionSheet
         _others = [.. typed.Where(one => !one.IsOwn)];
     }
 
-    private async Task<bool> KeepTypedAsync(IReadOnlyDictionary<string, string> fields)
+    private async Task<bool> KeepTypedAsync(IReadOnlyDictionary<string, string?> fields)
     {
         Outcome<Saved> outcome = await AskAsync(KeepTyped, new KeepTypedInput(Guid.CreateVersion7(), Id, TypedForm.Decision, fields));
+        string? notKept = outcome.Succeeded ? null : ProblemSentences.Of(outcome.Problems[0]);
         if (outcome.Succeeded)
         {
             await TakeTypedAsync();
+        }
+
+        if (outcome.Succeeded || notKept != _notKept)
+        {
+            _notKept = notKept;
             StateHasChanged();
         }
 
         return outcome.Succeeded;
     }
+
+    private Task ForgetTypedAsync() =>
+        AskAsync(
+            KeepTyped,
+            new KeepTypedInput(
+                Guid.CreateVersion7(),
+                Id,
+                TypedForm.Decision,
+                new Dictionary<string, string?>(StringComparer.Ordinal),
+                IsAfresh: true
+            )
+        );
 
     private async Task LoadAsync()
     {

@@ -4,10 +4,10 @@ using RehabTrack.Records.Rights;
 namespace RehabTrack.Web.Account;
 
 /// <summary>
-/// Asks the person before the page afresh who they are, before they sign: a tablet at the stable goes from hand to hand. One question at a time,
-/// for one open page.
+/// Asks the person before the page afresh who they are, before they sign, and before they open or take away a way in: a tablet at the stable
+/// goes from hand to hand. One question at a time, for one open page.
 /// </summary>
-public sealed class SignatureDesk(IServiceScopeFactory scopes)
+public sealed class ConfirmationDesk(IServiceScopeFactory scopes)
 {
     private TaskCompletionSource<bool>? _asked;
     private Actor? _actor;
@@ -40,19 +40,24 @@ public sealed class SignatureDesk(IServiceScopeFactory scopes)
     /// <returns>Whether it fits.</returns>
     public async Task<bool> ConfirmAsync(string? password)
     {
-        if (_actor is null)
+        // The question that was answered: another one may stand when the password has been looked at.
+        if (_actor is not { } actor || _asked is not { } asked)
         {
             return false;
         }
 
         await using AsyncServiceScope scope = scopes.CreateAsyncScope();
-        if (!await scope.ServiceProvider.GetRequiredService<PasswordCheck>().AgainAsync(_actor, password))
+        if (!await scope.ServiceProvider.GetRequiredService<PasswordCheck>().AgainAsync(actor, password))
         {
             return false;
         }
 
-        await scope.ServiceProvider.GetRequiredService<SessionDoor>().ConfirmAsync(_actor);
-        End(true);
+        if (_asked == asked)
+        {
+            await scope.ServiceProvider.GetRequiredService<SessionDoor>().ConfirmAsync(actor);
+            End(true);
+        }
+
         return true;
     }
 
