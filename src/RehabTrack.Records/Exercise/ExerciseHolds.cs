@@ -90,6 +90,24 @@ internal static class ExerciseHolds
         }
     }
 
+    /// <summary>A case comes back that was put away when a vet signed last: what was signed did not know of it.</summary>
+    public static async Task ReturnAsync(RecordsSession session, CaseRecord injury, CancellationToken cancellation)
+    {
+        List<ExerciseEntryRecord> lines = await LinesAsync(session, injury.HorseId, cancellation);
+        if (
+            injury.ClosedAt is null
+            && ExerciseRows.LastSignature(lines) is { } signature
+            && signature.RecordedAt >= injury.ArchivedAt
+            && await session.Records.Examinations.AnyAsync(
+                examination => examination.CaseId == injury.Id && examination.ArchivedAt == null,
+                cancellation
+            )
+        )
+        {
+            Place(session, lines, signature, PermitHoldKind.BasisChanged);
+        }
+    }
+
     private static async Task<List<ExerciseEntryRecord>> LinesAsync(RecordsSession session, Guid horseId, CancellationToken cancellation)
     {
         RecordsContext records = session.Records;

@@ -40,14 +40,7 @@ public sealed class SaveHorse(RecordsAccess access) : Command<SaveHorseInput, Sa
 
         if (chip is not null)
         {
-            string? other = await records
-                .Horses.Where(record => record.Microchip == chip && record.Id != input.Id && record.ArchivedAt == null)
-                .Select(record => record.Name)
-                .FirstOrDefaultAsync(cancellation);
-            if (other is not null)
-            {
-                checks.Add(new Problem("microchip", "chip-taken", chip, other));
-            }
+            checks.Take(await HorseChips.TakenAsync(records, chip, input.Id, cancellation));
         }
 
         if (input.YardId is { } yardId && !await records.Yards.AnyAsync(yard => yard.Id == yardId, cancellation))

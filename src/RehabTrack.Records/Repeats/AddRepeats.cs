@@ -1,4 +1,3 @@
-using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Rechecks.Repeats;
 using RehabTrack.Records.Keeping;
@@ -10,8 +9,6 @@ namespace RehabTrack.Records.Repeats;
 /// <summary>Keeps repeat tracings: all of them, or none with all that is wrong. Yields how many.</summary>
 public sealed class AddRepeats(RecordsAccess access) : Command<AddRepeatsInput, int>(access)
 {
-    private static readonly int Most = (int)ReferenceTable.Load("repeats")["mostRows"];
-
     private protected override Right Right => Right.EnterExaminations;
 
     private protected override async Task<Outcome<int>> WriteAsync(
@@ -31,12 +28,7 @@ public sealed class AddRepeats(RecordsAccess access) : Command<AddRepeatsInput, 
             checks.AddRange(RepeatRules.Check(input.Tracings[i], $"tracings[{RecordText.Of(i)}]"));
         }
 
-        int kept = await session.Records.RepeatTracings.CountAsync(record => record.ArchivedAt == null, cancellation);
-        if (kept + input.Tracings.Count > Most)
-        {
-            checks.Add(new Problem("tracings", "repeats-too-many", RecordText.Of(kept + input.Tracings.Count), RecordText.Of(Most)));
-        }
-
+        checks.Take(await RepeatRules.TooManyAsync(session.Records, input.Tracings.Count, cancellation));
         if (checks.Any)
         {
             return checks.Problems;

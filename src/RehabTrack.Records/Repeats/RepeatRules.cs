@@ -1,6 +1,8 @@
+using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Rechecks.Repeats;
+using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Practices;
 using RehabTrack.Records.Room;
 
@@ -11,6 +13,7 @@ public static class RepeatRules
 {
     private static readonly ReferenceTable Limits = ReferenceTable.Load("limits");
     private static readonly int LongestName = (int)Limits["longestName"];
+    private static readonly int Most = (int)ReferenceTable.Load("repeats")["mostRows"];
 
     /// <summary>All that is wrong with a tracing.</summary>
     /// <param name="tracing">The tracing.</param>
@@ -46,6 +49,13 @@ public static class RepeatRules
         }
 
         return problems;
+    }
+
+    /// <summary>Whether more tracings than a practice keeps would count; null when not.</summary>
+    internal static async Task<Problem?> TooManyAsync(RecordsContext records, int more, CancellationToken cancellation)
+    {
+        int all = more + await records.RepeatTracings.CountAsync(record => record.ArchivedAt == null, cancellation);
+        return all > Most ? new Problem("tracings", "repeats-too-many", RecordText.Of(all), RecordText.Of(Most)) : null;
     }
 
     private static double LargestOf(MeasuredSize size) =>

@@ -36,6 +36,26 @@ internal static class DemoPages
         await visit.OpenAsync(new Uri(visit.Page.Url).AbsolutePath + below);
     }
 
+    /// <summary>What was put away; a person of nobody's is put away first where nothing was.</summary>
+    public static async Task OpenPutAwayAsync(Visit visit)
+    {
+        await visit.OpenAsync("/put-away?of=people");
+        if (await visit.Page.Locator(".archived li").CountAsync() > 0)
+        {
+            return;
+        }
+
+        await visit.OpenAsync("/people/new");
+        await visit.Page.FillAsync("#name", "Quill Ferrow");
+        await visit.Page.ClickAsync("button[type=submit]");
+        await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Quill Ferrow" }).ClickAsync();
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Put this person away" }).ClickAsync();
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Put away", Exact = true }).ClickAsync();
+        await visit.Page.WaitForURLAsync("**/people");
+        await visit.OpenAsync("/put-away?of=people");
+        await visit.Page.Locator(".archived li").WaitForAsync();
+    }
+
     /// <summary>A form below the first horse of the trainer's page.</summary>
     public static async Task OpenFromYardAsync(Visit visit, string below)
     {

@@ -47,6 +47,7 @@ public static class PageList
         new("backups", Vet, visit => visit.OpenAsync("/practice/backups")),
         new("about-the-verdict", Vet, visit => visit.OpenAsync("/about-the-verdict")),
         new("about-use", Vet, visit => visit.OpenAsync("/about/use")),
+        new("put-away", Vet, DemoPages.OpenPutAwayAsync),
         new("trail", Vet, visit => visit.OpenAsync("/practice/trail")),
         new("yard", "Trainer", visit => visit.OpenStaticAsync("/yard")),
         new("yard-log", "Trainer", visit => DemoPages.OpenFromYardAsync(visit, "/log")),

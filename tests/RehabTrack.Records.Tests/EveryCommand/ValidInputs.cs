@@ -57,6 +57,14 @@ internal static class ValidInputs
             await at.DoneAsync<SaveCare, SaveCareInput, Saved>(CareOf(at)) is var care
                 ? new ArchiveCareInput(New(), care.Id, care.Version, "another horse")
                 : null!,
+        [typeof(BringBackCare)] = async at =>
+            await at.DoneAsync<SaveCare, SaveCareInput, Saved>(CareOf(at)) is var care
+                ? Record(
+                    await at.DoneAsync<ArchiveCare, ArchiveCareInput, Saved>(
+                        new ArchiveCareInput(New(), care.Id, care.Version, "another horse")
+                    )
+                )
+                : null!,
         // Cases
         [typeof(OpenCase)] = async at => new OpenCaseInput
         {
@@ -94,9 +102,15 @@ internal static class ValidInputs
                 }
                 : null!,
         [typeof(ArchiveCase)] = async at => Record(await at.FreshCaseAsync()),
+        [typeof(BringBackCase)] = async at =>
+            Record(await at.DoneAsync<ArchiveCase, RecordInput, Saved>(Record(await at.FreshCaseAsync()))),
         // Cover
         [typeof(SaveCover)] = async at => await CoverAsync(at),
         [typeof(WithdrawCover)] = async at => Record(await at.DoneAsync<SaveCover, SaveCoverInput, Saved>(await CoverAsync(at))),
+        [typeof(BringBackCover)] = async at =>
+            await at.DoneAsync<SaveCover, SaveCoverInput, Saved>(await CoverAsync(at)) is var cover
+                ? Record(await at.DoneAsync<WithdrawCover, RecordInput, Saved>(Record(cover)))
+                : null!,
         // Examinations
         [typeof(StartExamination)] = async at => new StartExaminationInput
         {
@@ -130,6 +144,10 @@ internal static class ValidInputs
                 }
                 : null!,
         [typeof(ArchiveDraft)] = async at => await at.DraftAsync() is var draft ? new RecordInput(New(), draft.Id, draft.Version) : null!,
+        [typeof(BringBackDraft)] = async at =>
+            await at.DraftAsync() is var draft
+                ? Record(await at.DoneAsync<ArchiveDraft, RecordInput, Saved>(new RecordInput(New(), draft.Id, draft.Version)))
+                : null!,
         // Exercise
         [typeof(LogDay)] = at =>
             Now(
@@ -223,6 +241,8 @@ internal static class ValidInputs
         // Horses and people
         [typeof(SaveHorse)] = at => Now(HorseOf(at)),
         [typeof(ArchiveHorse)] = async at => Record(await at.House.HorseAsync()),
+        [typeof(BringBackHorse)] = async at =>
+            Record(await at.DoneAsync<ArchiveHorse, RecordInput, Saved>(Record(await at.House.HorseAsync()))),
         [typeof(SaveHorsePhoto)] = at =>
             Now(
                 new SaveHorsePhotoInput
@@ -246,6 +266,10 @@ internal static class ValidInputs
             ),
         [typeof(ArchivePerson)] = async at =>
             await at.PersonAsync() is var person ? new RecordInput(New(), person.Id, person.Version) : null!,
+        [typeof(BringBackPerson)] = async at =>
+            await at.PersonAsync() is var person
+                ? Record(await at.DoneAsync<ArchivePerson, RecordInput, Saved>(new RecordInput(New(), person.Id, person.Version)))
+                : null!,
         [typeof(ErasePerson)] = async at =>
             await at.PersonAsync() is var person
             && await at.DoneAsync<ArchivePerson, RecordInput, Saved>(new RecordInput(New(), person.Id, person.Version)) is var gone
@@ -282,6 +306,14 @@ internal static class ValidInputs
             await at.DoneAsync<AddRepeats, AddRepeatsInput, int>(RepeatsOf());
             RepeatsView view = (await at.House.Get<GetRepeats>().ExecuteAsync(at.Vet, NoInput.Value)).Value;
             return new PutAwayRepeatsInput { CommandId = New(), Ids = [view.Entered[^1].Id] };
+        },
+        [typeof(BringBackRepeats)] = async at =>
+        {
+            await at.DoneAsync<AddRepeats, AddRepeatsInput, int>(RepeatsOf());
+            RepeatsView view = (await at.House.Get<GetRepeats>().ExecuteAsync(at.Vet, NoInput.Value)).Value;
+            PutAwayRepeatsInput away = new() { CommandId = New(), Ids = [view.Entered[^1].Id] };
+            await at.DoneAsync<PutAwayRepeats, PutAwayRepeatsInput, int>(away);
+            return new BringBackRepeatsInput(New(), away.Ids);
         },
         [typeof(TakeError)] = async at => new TakeErrorInput
         {

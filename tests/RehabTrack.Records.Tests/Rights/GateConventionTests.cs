@@ -60,6 +60,7 @@ public sealed class GateConventionTests(GateConventionTests.Doors doors) : IClas
         typeof(TakeError),
         typeof(SaveCover),
         typeof(WithdrawCover),
+        typeof(BringBackCover),
         typeof(RenewFeed),
         typeof(RevokeFeed),
         typeof(ListBackups),

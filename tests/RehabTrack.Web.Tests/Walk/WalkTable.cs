@@ -141,6 +141,7 @@ internal static class WalkTable
         Page("/practice/rules", Staff),
         Page("/practice/thresholds", Staff),
         Page("/practice/measurement-error", Staff),
+        Page("/put-away", Staff),
         Page("/practice/backups", Leads),
         Page("/practice/trail", Leads),
         new("POST", "/practice/trail/trail.csv", Leads),

@@ -17,11 +17,13 @@ public static class ChangeWords
         ["OpenCase"] = CasePage.Did_OpenCase,
         ["ChangeCase"] = CasePage.Did_ChangeCase,
         ["ArchiveCase"] = CasePage.Did_ArchiveCase,
+        ["BringBackCase"] = CasePage.Did_BringBackCase,
         ["StartExamination"] = CasePage.Did_StartExamination,
         ["SaveDraft"] = CasePage.Did_SaveDraft,
         ["SignExamination"] = CasePage.Did_SignExamination,
         ["AmendExamination"] = CasePage.Did_AmendExamination,
         ["ArchiveDraft"] = CasePage.Did_ArchiveDraft,
+        ["BringBackDraft"] = CasePage.Did_BringBackDraft,
         ["PinLink"] = CasePage.Did_PinLink,
         ["BreakLink"] = CasePage.Did_BreakLink,
         ["WithdrawLinkWord"] = CasePage.Did_WithdrawLinkWord,
@@ -37,6 +39,7 @@ public static class ChangeWords
         ["CloseCase"] = CasePage.Did_CloseCase,
         ["SaveCare"] = CasePage.Did_SaveCare,
         ["ArchiveCare"] = CasePage.Did_ArchiveCare,
+        ["BringBackCare"] = CasePage.Did_BringBackCare,
         ["AcknowledgeFinding"] = CasePage.Did_AcknowledgeFinding,
     };
 

@@ -1,0 +1,50 @@
+using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.Archive;
+
+/// <summary>Brings records back that were put away.</summary>
+internal static class ArchivedRecords
+{
+    /// <summary>The horse of what shall come back was put away, too: nobody would see it.</summary>
+    public static Problem HorseFirst { get; } = new("horse", "bring-back-horse-first");
+
+    /// <summary>The case of what shall come back was put away, too.</summary>
+    public static Problem CaseFirst { get; } = new("case", "bring-back-case-first");
+
+    /// <summary>The record that was put away, as it was read.</summary>
+    /// <param name="records">Where to look.</param>
+    /// <param name="input">Which, and the version that was read.</param>
+    /// <param name="field">What names it in a problem.</param>
+    /// <param name="cancellation">Gives up.</param>
+    public static async Task<Outcome<TRecord>> FindAsync<TRecord>(
+        IQueryable<TRecord> records,
+        RecordInput input,
+        string field,
+        CancellationToken cancellation
+    )
+        where TRecord : KeptRecord
+    {
+        TRecord? record = await records.FirstOrDefaultAsync(one => one.Id == input.Id && one.ArchivedAt != null, cancellation);
+        if (record is null)
+        {
+            return RecordProblems.NotFound(field);
+        }
+
+        return record.Version == input.Version ? record : RecordProblems.ChangedMeanwhile;
+    }
+
+    /// <summary>Whether a horse counts.</summary>
+    public static Task<bool> IsHereAsync(RecordsContext records, Guid horseId, CancellationToken cancellation) =>
+        records.Horses.AnyAsync(horse => horse.Id == horseId && horse.ArchivedAt == null, cancellation);
+
+    /// <summary>Lets a record count again, with what else was changed.</summary>
+    public static async Task<Outcome<Saved>> BringBackAsync(RecordsSession session, KeptRecord record, CancellationToken cancellation)
+    {
+        record.ArchivedAt = null;
+        await session.Records.SaveChangesAsync(cancellation);
+        return new Saved(record.Id, record.Version);
+    }
+}

@@ -1,0 +1,43 @@
+using Microsoft.EntityFrameworkCore;
+using RehabTrack.Records.Archive;
+using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+
+namespace RehabTrack.Records.People;
+
+/// <summary>
+/// Brings a person back who was put away: listed, and signing in as before. What a vet's putting away held stays held until a vet signs; who
+/// was erased does not come back.
+/// </summary>
+public sealed class BringBackPerson(RecordsAccess access) : Command<RecordInput, Saved>(access)
+{
+    private protected override Right Right => Right.ChangeContacts;
+
+    private protected override async Task<Outcome<Saved>> WriteAsync(
+        RecordsSession session,
+        RecordInput input,
+        CancellationToken cancellation
+    )
+    {
+        Outcome<PersonRecord> found = await ArchivedRecords.FindAsync(session.Records.People, input, "person", cancellation);
+        if (!found.Succeeded)
+        {
+            return Outcome<Saved>.Failed(found.Problems);
+        }
+
+        PersonRecord person = found.Value;
+        if ((person.CanSignIn || RightsTable.IsStaff(person.Role)) && !session.Allows(Right.ChangeStaff))
+        {
+            return RecordProblems.VetOnly("person");
+        }
+
+        IQueryable<PersonRecord> self = session.Records.People.Where(record => record.Id == person.Id);
+        if (!await ErasedPeople.Without(session.Records, self).AnyAsync(cancellation))
+        {
+            return new Rechecks.Quantities.Problem("person", "bring-back-erased");
+        }
+
+        return await ArchivedRecords.BringBackAsync(session, person, cancellation);
+    }
+}
