@@ -20,7 +20,18 @@ public sealed class ExaminationAlignerTests
     /// <param name="Branch">Whether a branch is read too.</param>
     /// <param name="Pin">Whether a pair is pinned.</param>
     /// <param name="Break">Whether a pair is broken.</param>
-    public sealed record Trial(int Seed, int Others, int Most, bool Branch = false, bool Pin = false, bool Break = false);
+    /// <param name="Points">Whether fixed points were seen.</param>
+    /// <param name="Again">Whether the examination was aligned before, so that something is held of it.</param>
+    public sealed record Trial(
+        int Seed,
+        int Others,
+        int Most,
+        bool Branch = false,
+        bool Pin = false,
+        bool Break = false,
+        bool Points = false,
+        bool Again = false
+    );
 
     public static TheoryData<Trial> Trials =>
         [
@@ -33,6 +44,13 @@ public sealed class ExaminationAlignerTests
             .. Enumerable.Range(30, 4).Select(seed => new Trial(seed, 1 + (seed % 2), 6, Break: true)),
             .. Enumerable.Range(40, 4).Select(seed => new Trial(seed, 1 + (seed % 2), 5, Branch: true)),
             .. Enumerable.Range(50, 3).Select(seed => new Trial(seed, 2, 5, Branch: true, Pin: true, Break: true)),
+            .. Enumerable.Range(60, 6).Select(seed => new Trial(seed, 1 + (seed % 3), 4, Points: true)),
+            .. Enumerable.Range(70, 6).Select(seed => new Trial(seed, 1 + (seed % 4), 4, Points: seed % 2 == 0, Again: true)),
+            // Nothing to be linked with: what is held beforehand stays.
+            new Trial(80, 0, 3),
+            new Trial(81, 0, 3, Points: true),
+            // Two tracks of one level each leave one alignment more than none.
+            .. Enumerable.Range(82, 4).Select(seed => new Trial(seed, 1, -1)),
         ];
 
     [Theory]
@@ -43,6 +61,11 @@ public sealed class ExaminationAlignerTests
         int count = trial.Others + 1;
         int aligned = random.Next(count);
         Examination[] examinations = [.. Enumerable.Range(0, count).Select(e => Read(random, e, trial))];
+        if (trial.Points)
+        {
+            examinations = [.. examinations.Select(examination => examination with { FixedPoints = PointsOf(random) })];
+        }
+
         LinkConstraint[] words =
         [
             .. trial.Pin ? [Word(LinkConstraintKind.Pin, examinations, aligned, random)] : Array.Empty<LinkConstraint>(),
@@ -50,16 +73,27 @@ public sealed class ExaminationAlignerTests
         ];
         CourseState state = CourseReader.Read(examinations, CommonTape.None, words, Settings);
         PlaceTracks(state, aligned, random);
-        ExaminationAligner aligner = new(Settings, state.PathCount);
+        if (trial.Again)
+        {
+            state.Placed[aligned] = true;
+            state.Shift[aligned] = random.NextDouble() - 0.5;
+            state.LigamentSize[aligned] = 0.2 * (random.NextDouble() - 0.5);
+        }
+
+        using ExaminationAligner aligner = new(Settings, state.PathCount);
 
         aligner.Align(state, aligned);
 
-        (double[][] expected, double size) = new WrittenOutModel(state, aligned, Settings).Read();
+        (WrittenOutModel.Posterior whole, double size) = new WrittenOutModel(state, aligned, Settings).Read();
+        double[][] expected = whole.Probabilities;
         Assert.Equal(size, aligner.LigamentSize, 8);
+        Assert.Equal(whole.Shift, aligner.Shift, 8);
+        Assert.Equal(whole.ShiftVariance, aligner.ShiftVariance, 8);
         for (int path = 0; path < state.PathCount; path++)
         {
             int places = state.Places[aligned][path].Length;
             int rows = state.Columns[path].Count;
+            Assert.Equal(whole.LesionSize[path], aligner.LesionSize[path], 8);
             for (int cell = 0; cell < expected[path].Length; cell++)
             {
                 Assert.Equal(expected[path][cell], aligner.Probabilities[path][cell], 8);
@@ -146,6 +180,14 @@ public sealed class ExaminationAlignerTests
             pinned.Add(place);
         }
     }
+
+    /// <summary>Points that every tape, most tapes or none of them saw.</summary>
+    private static FixedPoint[] PointsOf(Random random) =>
+        [
+            .. Enum.GetValues<FixedPointKind>()
+                .Where(_ => random.Next(4) > 0)
+                .Select(kind => new FixedPoint(kind, new Centimetres(8 + (8 * (int)kind) + random.NextDouble()))),
+        ];
 
     private static bool AnyOf(TrackColumn column, int group)
     {

@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Linking;
 
 namespace RehabTrack.Rechecks.Tests.Linking;
@@ -33,34 +34,40 @@ internal sealed class WrittenOutModel
         ];
     }
 
-    /// <summary>The probability of each link by path, and the common size of the ligament.</summary>
-    public (double[][] Probabilities, double LigamentSize) Read()
+    /// <summary>What all alignments together say, and the common size of the ligament.</summary>
+    public (Posterior Posterior, double LigamentSize) Read()
     {
         double usual = Neighbour(_state.LigamentSize);
-        double[][] probabilities = Probabilities(usual);
-        double size = LigamentSize(probabilities, usual);
+        // An examination that was aligned before begins with what was found then.
+        double before = _state.Placed[_aligned] ? _state.LigamentSize[_aligned] : usual;
+        Posterior posterior = PosteriorAt(before);
+        double size = LigamentSize(posterior.Probabilities, usual);
         // Only a size that moved by more than a quarter of its error is worth a second look.
-        return Math.Abs(size - usual) > 0.076 / 4 ? (Probabilities(size), size) : (probabilities, size);
+        return (Math.Abs(size - before) > 0.076 / 4 ? PosteriorAt(size) : posterior, size);
     }
 
-    private double[][] Probabilities(double ligamentSize)
+    private Posterior PosteriorAt(double ligamentSize)
     {
-        int[] others = [.. Enumerable.Range(0, _state.Examinations.Count).Where(e => e != _aligned)];
-        double centre = others.Average(e => _state.Shift[e]);
-        double variance = Tau * Tau * (1 + (1.0 / others.Length));
+        (double centre, double variance) = PriorShift();
         double[][] sums =
         [
             .. Enumerable.Range(0, _state.PathCount).Select(path => new double[_state.Columns[path].Count * PlacesOf(path).Length]),
         ];
         double total = 0;
+        double shifts = 0;
+        double squares = 0;
+        double[] changes = new double[_state.PathCount];
         for (int s = -10; s <= 10; s++)
         {
             double prior = Math.Exp(-0.5 * Math.Pow(0.2 * s, 2) / variance);
-            (double Sum, double[] Links)[] paths =
+            (double Sum, double[] Links, double Change)[] paths =
             [
                 .. Enumerable.Range(0, _state.PathCount).Select(path => SumOver(path, centre + (0.2 * s), ligamentSize)),
             ];
-            total += paths.Aggregate(prior, (product, path) => product * path.Sum);
+            double whole = paths.Aggregate(prior, (product, path) => product * path.Sum);
+            total += whole;
+            shifts += whole * 0.2 * s;
+            squares += whole * Math.Pow(0.2 * s, 2);
             for (int path = 0; path < paths.Length; path++)
             {
                 double rest = prior;
@@ -69,6 +76,7 @@ internal sealed class WrittenOutModel
                     rest *= other == path ? 1 : paths[other].Sum;
                 }
 
+                changes[path] += rest * paths[path].Change;
                 for (int cell = 0; cell < sums[path].Length; cell++)
                 {
                     sums[path][cell] += rest * paths[path].Links[cell];
@@ -76,17 +84,51 @@ internal sealed class WrittenOutModel
             }
         }
 
-        return [.. sums.Select(path => path.Select(weight => weight / total).ToArray())];
+        return new Posterior(
+            [.. sums.Select(path => path.Select(weight => weight / total).ToArray())],
+            centre + (shifts / total),
+            (squares / total) - Math.Pow(shifts / total, 2),
+            [.. changes.Select((change, path) => Neighbour(_state.LesionSize[path]) + (change / total))]
+        );
     }
 
-    /// <summary>All alignments of a path at one shift, over the common changes: their weight, and that of those that hold each link.</summary>
-    private (double Sum, double[] Links) SumOver(int path, double shift, double ligamentSize)
+    /// <summary>
+    /// Around the mean shift of the others; each fixed point that others saw too tells the shift with the tape's error and theirs, and
+    /// normal densities are joined by the inverse of their variances.
+    /// </summary>
+    private (double Centre, double Variance) PriorShift()
+    {
+        int[] others = [.. Enumerable.Range(0, _state.Examinations.Count).Where(e => e != _aligned)];
+        List<(double Value, double Variance)> told =
+        [
+            others.Length == 0 ? (0, Tau * Tau) : (others.Average(e => _state.Shift[e]), Tau * Tau * (1 + (1.0 / others.Length))),
+        ];
+        foreach (FixedPointKind kind in Enum.GetValues<FixedPointKind>())
+        {
+            double?[] seen = [.. _state.Examinations.Select(examination => FixedPoint.LevelOf(examination.FixedPoints, kind))];
+            double[] elsewhere = [.. others.Where(e => seen[e] is not null).Select(e => seen[e]!.Value - _state.Shift[e])];
+            if (seen[_aligned] is { } own && elsewhere.Length > 0)
+            {
+                told.Add((own - elsewhere.Average(), Sigma * Sigma * (1 + (1.0 / elsewhere.Length))));
+            }
+        }
+
+        double precision = told.Sum(one => 1 / one.Variance);
+        return (told.Sum(one => one.Value / one.Variance) / precision, 1 / precision);
+    }
+
+    /// <summary>
+    /// All alignments of a path at one shift, over the common changes: their weight, that of those that hold each link, and the changes
+    /// as often as each weighs.
+    /// </summary>
+    private (double Sum, double[] Links, double Change) SumOver(int path, double shift, double ligamentSize)
     {
         PlaceNode[] places = PlacesOf(path);
         Row[] rows = [.. _state.Columns[path].Select((column, row) => RowOf(path, column))];
         bool lesion = places.Any(place => place.Lesion > 0) && rows.Any(row => row.Lesion > 0);
         double[] links = new double[rows.Length * places.Length];
         double sum = 0;
+        double change = 0;
         for (int c = lesion ? -6 : 0; c <= (lesion ? 6 : 0); c++)
         {
             double prior = Math.Exp(-0.5 * Math.Pow(0.2 * c / 0.8, 2));
@@ -101,6 +143,7 @@ internal sealed class WrittenOutModel
                 }
 
                 sum += weight;
+                change += weight * 0.2 * c;
                 for (int i = 0; i < partners.Length; i++)
                 {
                     if (partners[i] >= 0)
@@ -111,7 +154,7 @@ internal sealed class WrittenOutModel
             }
         }
 
-        return (sum, links);
+        return (sum, links, change);
     }
 
     private double Odds(int path, Row row, PlaceNode place, double shift, double growth, double ligamentSize)
@@ -229,7 +272,7 @@ internal sealed class WrittenOutModel
     private double Neighbour(double[] sizes)
     {
         int[] beside = [.. new[] { _aligned - 1, _aligned + 1 }.Where(e => e >= 0 && e < sizes.Length)];
-        return beside.Average(e => sizes[e]);
+        return beside.Select(e => sizes[e]).DefaultIfEmpty().Average();
     }
 
     private bool KeepsPins(int path, int[] partners)
@@ -251,6 +294,13 @@ internal sealed class WrittenOutModel
     private static bool ArePinned(Row row, PlaceNode place) => place.Group >= 0 && row.Members.Any(member => member.Group == place.Group);
 
     private PlaceNode[] PlacesOf(int path) => _state.Places[_aligned][path];
+
+    /// <summary>What all alignments together say of one examination.</summary>
+    /// <param name="Probabilities">By path: of each link, track·places + place.</param>
+    /// <param name="Shift">Mean shift, cm.</param>
+    /// <param name="ShiftVariance">Its variance, cm².</param>
+    /// <param name="LesionSize">By path: mean log of the lesion's common size.</param>
+    internal sealed record Posterior(double[][] Probabilities, double Shift, double ShiftVariance, double[] LesionSize);
 
     /// <summary>What a track holds without the examination that is aligned.</summary>
     private sealed record Row(
