@@ -3,6 +3,7 @@ using RehabTrack.Records.Archive;
 using RehabTrack.Web.Components;
 using RehabTrack.Web.Components.Cases;
 using RehabTrack.Web.Components.People;
+using RehabTrack.Web.Features.OwnError;
 using RehabTrack.Wording;
 
 namespace RehabTrack.Web.Features.Archive;
@@ -80,7 +81,7 @@ public static class ArchiveWords
                 Names.AsTitle(Names.Of(repeats.Tracings[0].Kind)),
                 Names.Of(repeats.Tracings[0].Size),
                 repeats.Tracings[0].Measurer,
-                string.Join("  ", repeats.Tracings.Select(tracing => Figures.Number(tracing.Value, "0.00##"))),
+                string.Join(", ", repeats.Tracings.Select(tracing => OwnErrorWords.Value(tracing.Size, tracing.Value))),
             ],
             _ => [],
         };

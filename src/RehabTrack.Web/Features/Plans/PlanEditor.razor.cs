@@ -3,6 +3,9 @@ using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
+using RehabTrack.Web.Components;
+using RehabTrack.Web.Components.Conflicts;
+using RehabTrack.Web.Components.Exercise;
 using RehabTrack.Web.Components.Forms;
 using RehabTrack.Wording;
 
@@ -14,8 +17,13 @@ public sealed partial class PlanEditor
     private readonly FormProblems _problems = new();
     private readonly HashSet<Guid> _open = [];
     private ExerciseView? _view;
-    private ExerciseView? _conflict;
+    private ExerciseView? _gone;
     private PlanEntry? _entry;
+    private PlanEntry? _kept;
+    private IReadOnlyList<PlanDifference> _differences = [];
+    private string? _savedBy;
+    private bool _takenOver;
+    private int _met;
     private Guid? _version;
     private IReadOnlyList<ExerciseLine> _unseen = [];
     private string? _notKept;
@@ -40,6 +48,16 @@ public sealed partial class PlanEditor
     [Inject]
     private SignPlan SignPlan { get; set; } = default!;
 
+    /// <summary>Where both wrote differently, as it stands now: typing goes on while both stand to be chosen from.</summary>
+    private IReadOnlyList<FieldConflict> Conflicts =>
+        [
+            .. _differences
+                .Where(difference => difference.Step is null || _entry!.Steps.Contains(difference.Step))
+                .Select(difference => new FieldConflict(difference.Key, NameOf(difference), difference.Mine(), difference.Theirs)),
+        ];
+
+    private bool IsWaiting => _gone is not null || Conflicts.Count > 0;
+
     private string KeepState =>
         _keeping ? PlanPage.Keeping
         : _notKept is { } why ? string.Format(TextCulture.Default, PlanPage.NotKept, why)
@@ -60,10 +78,12 @@ public sealed partial class PlanEditor
         _view = await ReadAsync(GetExercise, Id);
         _version = _view?.Draft?.Version;
         _entry = _view?.Draft is { } draft ? PlanEntry.Of(draft.Plan) : null;
+        _kept = _entry?.Copy();
     }
 
     private Task BeginAsync(PlanVersion plan)
     {
+        _differences = [];
         _entry = PlanEntry.Of(plan);
         _choosing = false;
         _open.Clear();
@@ -100,7 +120,7 @@ public sealed partial class PlanEditor
     /// <summary>Keeps what is written. While one save is under way the next waits, and takes all that was typed meanwhile.</summary>
     private async Task KeepAsync()
     {
-        if (_keeping || _conflict is not null)
+        if (_keeping || IsWaiting)
         {
             _waiting = true;
             return;
@@ -111,42 +131,84 @@ public sealed partial class PlanEditor
         {
             _waiting = false;
             StateHasChanged();
-            Outcome<Saved> outcome = await AskAsync(
-                SavePlanDraft,
-                new SavePlanDraftInput(Guid.CreateVersion7(), Id, _version, _entry!.Plan)
-            );
+            PlanEntry sent = _entry!.Copy();
+            Outcome<Saved> outcome = await AskAsync(SavePlanDraft, new SavePlanDraftInput(Guid.CreateVersion7(), Id, _version, sent.Plan));
             if (outcome.Succeeded)
             {
-                (_version, _notKept) = (outcome.Value.Version, null);
+                (_version, _kept, _notKept) = (outcome.Value.Version, sent, null);
             }
             else if (outcome.Problems.Any(problem => problem.Code == "changed-meanwhile"))
             {
-                _conflict = await ReadAsync(GetExercise, Id);
-                _notKept = PlanPage.ConflictTitle;
+                await MeetAsync();
+                // What nobody has to choose about is kept at once.
+                _waiting = true;
             }
             else
             {
                 _notKept = string.Join(" ", outcome.Problems.Select(problem => ProblemSentences.Of(problem)));
             }
-        } while (_waiting && _conflict is null);
+        } while (_waiting && !IsWaiting);
 
         _keeping = false;
     }
 
+    /// <summary>Somebody else saved: what only one of us changed is taken over, what both changed is asked.</summary>
+    private async Task MeetAsync()
+    {
+        _met++;
+        if (await ReadAsync(GetExercise, Id) is not { } now)
+        {
+            return;
+        }
+
+        if (now.Draft is not { } draft)
+        {
+            (_gone, _notKept) = (now, PlanPage.ConflictTitle);
+            return;
+        }
+
+        PlanMerge merge = PlanMerge.Into(_kept, _entry!, PlanEntry.Of(draft.Plan), now.Practice.Settings.Rules);
+        (_version, _kept, _differences) = (draft.Version, merge.Kept, merge.Differences);
+        _takenOver = merge.Differences.Count == 0;
+        _notKept = _takenOver ? null : PlanPage.ConflictTitle;
+        _savedBy = string.Format(
+            TextCulture.Default,
+            PlanPage.ConflictBy,
+            draft.WrittenBy,
+            Moments.Of(draft.WrittenAt, now.Practice.TimeZone)
+        );
+    }
+
+    private Task SettleAsync(IReadOnlySet<object> theirs)
+    {
+        foreach (PlanDifference difference in _differences.Where(difference => theirs.Contains(difference.Key)))
+        {
+            difference.Take();
+        }
+
+        _differences = [];
+        return ChangedAsync();
+    }
+
+    private string NameOf(PlanDifference difference) =>
+        difference.Step is not { } step
+            ? difference.Name
+            : string.Format(
+                TextCulture.Default,
+                FormTexts.ConflictCell,
+                PlanWords.Step(_entry!.Plan, _entry.Steps.Index().First(one => one.Item == step).Index),
+                difference.Name
+            );
+
     private Task KeepMineAsync()
     {
-        _view = _conflict;
-        _version = _conflict!.Draft?.Version;
-        _conflict = null;
+        (_view, _version, _gone) = (_gone, null, null);
         return KeepAsync();
     }
 
     private void TakeTheirs()
     {
-        _view = _conflict;
-        _version = _conflict!.Draft?.Version;
-        _entry = _conflict.Draft is { } draft ? PlanEntry.Of(draft.Plan) : null;
-        (_conflict, _notKept) = (null, null);
+        (_view, _version, _entry, _kept, _gone, _notKept) = (_gone, null, null, null, null, null);
         _open.Clear();
         _begun++;
     }
@@ -155,8 +217,10 @@ public sealed partial class PlanEditor
     {
         _signing = true;
         _problems.Clear();
+        int met = _met;
         await KeepAsync();
-        if (_conflict is null && _version is { } version)
+        // What somebody else wrote and was taken over just now is looked at before it is signed.
+        if (!IsWaiting && met == _met && _version is { } version)
         {
             Outcome<Saved> outcome = await AskAsync(
                 SignPlan,
@@ -189,7 +253,8 @@ public sealed partial class PlanEditor
     {
         if (problems.Any(problem => problem.Code == "changed-meanwhile"))
         {
-            _conflict = await ReadAsync(GetExercise, Id);
+            await MeetAsync();
+            await KeepAsync();
             return;
         }
 

@@ -45,7 +45,7 @@ public sealed class PlanEntry
     public string? Title { get; set; }
 
     /// <summary>The template it was copied from; empty for none.</summary>
-    public string Template { get; }
+    public string Template { get; set; }
 
     /// <summary>The steps in order.</summary>
     public IReadOnlyList<StepEntry> Steps => _steps;
@@ -82,6 +82,20 @@ public sealed class PlanEntry
     {
         ArgumentNullException.ThrowIfNull(plan);
         return new PlanEntry(plan);
+    }
+
+    /// <summary>The same texts, in steps that keep their places on the page.</summary>
+    public PlanEntry Copy()
+    {
+        PlanEntry copy = new(Empty) { Template = Template };
+        foreach (PlanField<PlanEntry> field in PlanFields.OfPlan)
+        {
+            field.Copy(copy, this);
+        }
+
+        copy.Place(_steps.Select(step => step.Copy(step.Key)));
+        copy.Read();
+        return copy;
     }
 
     /// <summary>A plan with nothing in it.</summary>
@@ -143,6 +157,14 @@ public sealed class PlanEntry
 
     /// <summary>Takes a step out.</summary>
     public void Remove(StepEntry step) => _steps.Remove(step);
+
+    /// <summary>Takes these steps instead.</summary>
+    public void Place(IEnumerable<StepEntry> steps)
+    {
+        StepEntry[] placed = [.. steps];
+        _steps.Clear();
+        _steps.AddRange(placed);
+    }
 
     /// <summary>Moves a step by one place, up or down; at the end it stays.</summary>
     public void Move(StepEntry step, int by)

@@ -8,7 +8,7 @@ namespace RehabTrack.Web.Features.Plans;
 public sealed class StepEntry
 {
     /// <summary>Keeps its place on the page when steps move.</summary>
-    public Guid Key { get; } = Guid.NewGuid();
+    public Guid Key { get; private init; } = Guid.NewGuid();
 
     /// <summary>Its name.</summary>
     public string? Name { get; set; }
@@ -74,6 +74,19 @@ public sealed class StepEntry
             Rules = [.. step.Gate?.Rules ?? []],
             Note = step.Note,
         };
+    }
+
+    /// <summary>The same texts beside the same or another place on the page.</summary>
+    /// <param name="key">The place.</param>
+    public StepEntry Copy(Guid key)
+    {
+        StepEntry copy = new() { Key = key };
+        foreach (PlanField<StepEntry> field in PlanFields.OfStep)
+        {
+            field.Copy(copy, this);
+        }
+
+        return copy;
     }
 
     /// <summary>The step.</summary>

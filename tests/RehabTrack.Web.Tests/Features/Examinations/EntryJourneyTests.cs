@@ -237,7 +237,7 @@ public sealed class EntryJourneyTests(DemoPracticeAtHand practice) : IClassFixtu
         await TypeAsync(theirs, $"{keys[0]}|LigamentArea", "1.5");
         Assert.Equal(EntryStates.Sent, await TypeAsync(mine, $"{keys[1]}|LigamentArea", "1.6"));
 
-        Assert.Contains(ExaminationPage.ConflictMerged, mine.Markup, StringComparison.Ordinal);
+        Assert.Contains(FormTexts.ConflictMerged, mine.Markup, StringComparison.Ordinal);
         Assert.Equal([1.5, 1.6], (await ReadAsync(draft)).Content.Readings.Take(2).Select(row => row.Values.LigamentAreaCm2!.Value));
     }
 

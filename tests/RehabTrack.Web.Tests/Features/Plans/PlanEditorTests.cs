@@ -6,6 +6,7 @@ using RehabTrack.Rechecks.Permits;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Web.Features.Plans;
 using RehabTrack.Web.Tests.Hosting;
+using RehabTrack.Wording;
 
 namespace RehabTrack.Web.Tests.Features.Plans;
 
@@ -143,6 +144,66 @@ public sealed class PlanEditorTests(EmptyPractice practice) : IClassFixture<Empt
         await page.FindAll(".conflict .btn")[0].ClickAsync(new());
         page.WaitForAssertion(() => Assert.Empty(page.FindAll(".conflict")), Patience);
         Assert.Equal("Mine", (await horse.ViewAsync()).Draft!.Plan.Title);
+    }
+
+    [Fact]
+    public async Task What_only_one_of_two_people_changed_is_taken_over_without_a_question()
+    {
+        HorseInRehab horse = await HorseInRehab.BuildAsync(practice, "Together");
+        await horse.DraftAsync(HorseInRehab.Plan);
+        await using BunitContext tab = practice.Tab();
+        IRenderedComponent<PlanEditor> page = Open(tab, horse);
+        PlanStep trot = HorseInRehab.Plan.Steps[1] with { Trot = new GaitRule(5, 5, 10) };
+        await horse.DraftAsync(HorseInRehab.Plan with { Steps = [HorseInRehab.Plan.Steps[0], trot] });
+
+        await page.Find("#title").ChangeAsync(new ChangeEventArgs { Value = "Mine" });
+
+        page.WaitForAssertion(() => Assert.Contains(FormTexts.ConflictMerged, page.Markup, StringComparison.Ordinal), Patience);
+        Assert.Empty(page.FindAll(".conflict"));
+        PlanVersion kept = (await horse.ViewAsync()).Draft!.Plan;
+        Assert.Equal(("Mine", new GaitRule(5, 5, 10)), (kept.Title, kept.Steps[1].Trot));
+    }
+
+    [Fact]
+    public async Task Where_both_changed_each_field_is_chosen_by_itself_and_typing_goes_on_meanwhile()
+    {
+        HorseInRehab horse = await HorseInRehab.BuildAsync(practice, "Chosen");
+        await horse.DraftAsync(HorseInRehab.Plan);
+        await using BunitContext tab = practice.Tab();
+        IRenderedComponent<PlanEditor> page = Open(tab, horse);
+        PlanStep theirs = HorseInRehab.Plan.Steps[1] with { Trot = new GaitRule(5, 5, 10), Note = "on the school" };
+        await horse.DraftAsync(HorseInRehab.Plan with { Title = "Theirs", Steps = [HorseInRehab.Plan.Steps[0], theirs] });
+        await page.Find("[aria-label='Change step 2']").ClickAsync(new());
+        await page.Find("#step-2-trot-ceiling").ChangeAsync(new ChangeEventArgs { Value = "20" });
+        page.WaitForAssertion(() => Assert.Single(page.FindAll(".conflict tbody tr")), Patience);
+
+        await page.Find("#title").ChangeAsync(new ChangeEventArgs { Value = "Mine" });
+        Assert.Equal("Theirs", (await horse.ViewAsync()).Draft!.Plan.Title);
+        Assert.StartsWith("2. first trot, Trot", page.Find(".conflict tbody th").TextContent, StringComparison.Ordinal);
+        await page.FindAll(".conflict input[type=radio]")[1].ChangeAsync(new ChangeEventArgs { Value = "on" });
+        await page.Find(".conflict .btn").ClickAsync(new());
+
+        page.WaitForAssertion(() => Assert.Empty(page.FindAll(".conflict")), Patience);
+        PlanVersion kept = (await horse.ViewAsync()).Draft!.Plan;
+        Assert.Equal(("Mine", new GaitRule(5, 5, 10), "on the school"), (kept.Title, kept.Steps[1].Trot, kept.Steps[1].Note));
+    }
+
+    [Fact]
+    public async Task What_somebody_else_wrote_is_looked_at_before_the_plan_is_signed()
+    {
+        HorseInRehab horse = await HorseInRehab.BuildAsync(practice, "Looked at");
+        await horse.DraftAsync(HorseInRehab.Plan);
+        await using BunitContext tab = practice.Tab();
+        IRenderedComponent<PlanEditor> page = Open(tab, horse);
+        await page.Find("#sign-advance").ChangeAsync(new ChangeEventArgs { Value = "on" });
+        await horse.DraftAsync(HorseInRehab.Plan with { Title = "Theirs" });
+
+        await page.Find(".sign-plan .form-foot .btn").ClickAsync(new());
+
+        page.WaitForAssertion(() => Assert.Equal("Theirs", page.Find("#title").GetAttribute("value")), Patience);
+        Assert.Null((await horse.ViewAsync()).Plan);
+        await page.Find(".sign-plan .form-foot .btn").ClickAsync(new());
+        Assert.Equal("Theirs", (await horse.ViewAsync()).Plan!.Plan.Title);
     }
 
     [Fact]

@@ -57,7 +57,7 @@ public static class WorksheetChanges
     private static string PlaceOf(EntryRow row, Worksheet sheet) =>
         Names.AsTitle(EntryTexts.PlaceOf(row, WorksheetReader.ZonesOf(sheet) is not null));
 
-    private static string Shown(string text) => text.Length == 0 ? ExaminationPage.ConflictBlank : text;
+    private static string Shown(string text) => text.Length == 0 ? FormTexts.ConflictBlank : text;
 
     private static string Text(string pattern, params object[] arguments) => string.Format(TextCulture.Default, pattern, arguments);
 }

@@ -1,3 +1,5 @@
+using RehabTrack.Web.Components.Conflicts;
+
 namespace RehabTrack.Web.Features.Examinations.Worksheets;
 
 /// <summary>Two people typed into one examination: what only one of them changed is kept, what both changed is asked.</summary>
@@ -20,7 +22,12 @@ public sealed record WorksheetMerge(Worksheet Merged, IReadOnlyList<WorksheetDif
         {
             merged = merged.With(
                 field,
-                Choose(before[field], mine[field], theirs[field], (left, right) => differences.Add(new(field, null, null, left, right)))
+                ThreeWay.Choose(
+                    before[field],
+                    mine[field],
+                    theirs[field],
+                    (left, right) => differences.Add(new(field, null, null, left, right))
+                )
             );
         }
 
@@ -78,7 +85,7 @@ public sealed record WorksheetMerge(Worksheet Merged, IReadOnlyList<WorksheetDif
         EntryRow merged = mine;
         foreach (EntryColumn column in EntryColumns.All)
         {
-            string text = Choose(
+            string text = ThreeWay.Choose(
                 before[column],
                 mine[column],
                 theirs[column],
@@ -96,20 +103,4 @@ public sealed record WorksheetMerge(Worksheet Merged, IReadOnlyList<WorksheetDif
 
     private static string[] Replace(IReadOnlyList<string> cells, EntryColumn column, string text) =>
         [.. cells.Select((old, index) => index == (int)column ? text : old)];
-
-    private static string Choose(string before, string mine, string theirs, Action<string, string> differ)
-    {
-        if (mine == theirs || theirs == before)
-        {
-            return mine;
-        }
-
-        if (mine == before)
-        {
-            return theirs;
-        }
-
-        differ(mine, theirs);
-        return mine;
-    }
 }
