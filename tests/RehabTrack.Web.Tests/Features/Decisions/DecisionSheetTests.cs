@@ -197,7 +197,8 @@ public sealed class DecisionSheetTests(EmptyPractice practice) : IClassFixture<E
         await SignAsync(page, "Wrong horse read.", 1);
 
         await page.Find("button[data-kind=Pause]").ClickAsync(new());
-        await page.Find("#decision-corrects").ChangeAsync(new ChangeEventArgs { Value = "0" });
+        Guid wrong = Assert.Single((await horse.ViewAsync()).Decisions).Id;
+        await page.Find("#decision-corrects").ChangeAsync(new ChangeEventArgs { Value = wrong.ToString() });
         await SignAsync(page, "Rest instead.", 2);
 
         IReadOnlyList<IElement> past = page.FindAll(".past");
