@@ -4,7 +4,9 @@ using CsCheck;
 using RehabTrack.Rechecks.Analysis;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Healing;
+using RehabTrack.Rechecks.Linking;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Rechecks.Tests.Linking;
 using static RehabTrack.Rechecks.Tests.Healing.CourseBuilder;
 
 namespace RehabTrack.Rechecks.Tests.Analysis;
@@ -47,6 +49,38 @@ public sealed class CaseAnalyserTests
             iter: 60,
             seed: "0000KOIPWMT2"
         );
+
+    [Fact]
+    public void A_word_that_names_a_later_examination_is_passed_over_and_not_refused()
+    {
+        CaseCourse course = Case(Exam(0, SixLevels()), Exam(60, SixLevels()), Exam(120, SixLevels()));
+        PlaceKey Worst(int visit) => Places.Of(course.Examinations[visit])[2].Key;
+        LinkConstraint[] words =
+        [
+            new(LinkConstraintKind.Pin, Worst(0), Worst(2)),
+            new(LinkConstraintKind.Pin, Worst(2), Worst(1)),
+            new(LinkConstraintKind.Break, Worst(0), Worst(1)),
+        ];
+
+        CaseAnalysis analysis = CaseAnalyser.Analyse(course, words, new AnalysisSettings(), Start.AddDays(60));
+
+        Assert.Empty(analysis.Links.LeftOut);
+        Assert.NotEqual(analysis.Links.TrackOf(Worst(0)).Id, analysis.Links.TrackOf(Worst(1)).Id);
+    }
+
+    // The acute phase after an onset on the day of the last examination is not over; an onset after it is a slip.
+    [Theory]
+    [InlineData(120, VerdictReason.AcutePhase)]
+    [InlineData(121, VerdictReason.FallOfSlope)]
+    public void An_onset_on_the_day_of_the_last_examination_counts_and_a_later_one_is_a_slip(int onset, VerdictReason expected)
+    {
+        CaseCourse course = Case(Exam(0, SixLevels()), Exam(60, SixLevels(0.75)), Exam(120, SixLevels(0.55))) with
+        {
+            Onset = Start.AddDays(onset),
+        };
+
+        Assert.Equal(expected, CaseAnalyser.Analyse(course, [], new AnalysisSettings(), Start.AddDays(120)).Trend.Reason);
+    }
 
     [Fact]
     public void No_figure_is_ever_not_a_number() => Courses.Sample(course => NoNaN(Whole(course)), iter: 150, seed: "0000KOIPWMT2");

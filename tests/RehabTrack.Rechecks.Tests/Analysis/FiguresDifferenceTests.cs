@@ -1,4 +1,5 @@
 using RehabTrack.Rechecks.Analysis;
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Linking;
@@ -149,6 +150,7 @@ public sealed class FiguresDifferenceTests
         AnalysisSettings other = new()
         {
             Error = new MeasurementErrorSettings { LesionAreaCv = 0.2 },
+            Linking = new LinkingSettings { LinkFrom = 0.4 },
             Trend = new TrendSettings { WindowExaminations = 4 },
             Rules = new() { TrotAfterDays = 70 },
         };
@@ -156,7 +158,11 @@ public sealed class FiguresDifferenceTests
         FiguresDifference difference = FiguresDifference.Between(Seen(Healing), Seen(Healing, other));
 
         Assert.Equal(
-            [new("measurement-error", "lesionAreaCv", 0.12, 0.2), new SettingDifference("trend", "windowExaminations", 3, 4)],
+            [
+                new("measurement-error", "lesionAreaCv", 0.12, 0.2),
+                new("linking", "linkFrom", 0.45, 0.4),
+                new SettingDifference("trend", "windowExaminations", 3, 4),
+            ],
             difference.Settings
         );
         Assert.True(difference is { Any: true, IsOnlyMore: false });
@@ -205,6 +211,42 @@ public sealed class FiguresDifferenceTests
         Assert.DoesNotContain(first, difference.Relinked);
         Assert.Equal(difference.Relinked, back.Relinked);
         Assert.True(difference is { Any: true, IsOnlyMore: false });
+    }
+
+    [Fact]
+    public void One_value_beyond_its_error_makes_the_figures_others_though_the_rest_stayed()
+    {
+        SeenFigures then = Seen(Healing);
+        SeenValue other = then.Values[0] with { Value = 3 * then.Values[0].Value };
+
+        Assert.True(FiguresDifference.Between(then, then with { Values = [other, .. then.Values.Skip(1)] }).Any);
+    }
+
+    [Fact]
+    public void Places_that_moved_are_told_by_date_path_and_level()
+    {
+        SeenFigures then = Seen(Healing);
+        PlaceKey[] ordered =
+        [
+            .. Healing
+                .Examinations.SelectMany(Places.Of)
+                .Select(place => place.Key)
+                .Where(key => key.Level < Level.At(new Centimetres(20), null)),
+        ];
+        // Every place a track of its own then, and all of them one track today: but one, each has another company.
+        SeenTrack Alone(PlaceKey key) => then.Links[0] with { Places = [key] };
+        FiguresDifference difference = FiguresDifference.Between(
+            then with
+            {
+                Links = [.. ordered.Reverse().Select(Alone)],
+            },
+            then with
+            {
+                Links = [then.Links[0] with { Places = ordered }],
+            }
+        );
+
+        Assert.Equal(ordered[..^1], difference.Relinked);
     }
 
     [Fact]

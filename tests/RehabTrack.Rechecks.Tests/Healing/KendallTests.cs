@@ -51,6 +51,22 @@ public sealed class KendallTests
         Assert.Equal(0.020, comparison.Worse, 0.0005);
     }
 
+    [Theory]
+    [InlineData(4, 0, "before")]
+    [InlineData(-1, 0, "before")]
+    [InlineData(0, 4, "after")]
+    [InlineData(0, -1, "after")]
+    public void A_grade_off_the_scale_is_refused(int before, int after, string name) =>
+        Assert.Throws<ArgumentOutOfRangeException>(name, () => GradeComparison.Of(before, after));
+
     [Fact]
-    public void A_grade_off_the_scale_is_refused() => Assert.Throws<ArgumentOutOfRangeException>(() => GradeComparison.Of(4, 0));
+    public void Better_same_and_worse_are_all_there_is()
+    {
+        foreach ((int before, int after) in Enumerable.Range(0, 16).Select(pair => (pair / 4, pair % 4)))
+        {
+            GradeComparison comparison = GradeComparison.Of(before, after);
+            Assert.Equal(1, comparison.Better + comparison.Same + comparison.Worse, 12);
+            Assert.Equal(comparison.Worse, GradeComparison.Of(after, before).Better, 12);
+        }
+    }
 }

@@ -62,6 +62,43 @@ public sealed class LesionKeyTests
         Assert.Equal(area, Unnamed.AreaAt(At(Tracing("a", 1) with { Role = role })).MeasuredArea?.Value);
 
     [Fact]
+    public void One_normal_level_of_several_rows_is_enough_for_none() =>
+        Assert.Equal(0, Unnamed.AreaAt(At(Tracing("a", 1), Tracing("b", 1) with { Role = ReadingRole.NormalAbove })).MeasuredArea?.Value);
+
+    [Fact]
+    public void Shares_without_areas_count_with_their_mean_and_an_area_of_none_is_a_share_of_none()
+    {
+        Reading first = Tracing("a") with { LesionPercent = new Percent(20) };
+        Reading second = Tracing("b") with { LesionPercent = new Percent(40) };
+
+        Assert.Equal(30, Unnamed.ShareAt(At(first, second))!.Value.Value, 12);
+        Assert.Equal(0, Unnamed.ShareAt(At(Tracing("a", lesion: 0)))?.Value);
+        Assert.Null(Unnamed.ShareAt(At(Tracing("a", lesion: 0.3))));
+        Assert.Null(Unnamed.ShareAt(At(Tracing("a", 1))));
+    }
+
+    [Theory]
+    [InlineData(ReadingRole.Worst, null, null, true)]
+    [InlineData(ReadingRole.Worst, 0.0, null, false)]
+    [InlineData(ReadingRole.Worst, null, 0.0, false)]
+    [InlineData(ReadingRole.NormalAbove, null, null, false)]
+    [InlineData(ReadingRole.None, null, null, false)]
+    [InlineData(ReadingRole.None, null, 20.0, true)]
+    [InlineData(ReadingRole.None, 0.2, null, true)]
+    public void It_shows_by_an_area_or_a_share_and_a_blank_only_at_the_worst_level(
+        ReadingRole role,
+        double? lesion,
+        double? percent,
+        bool shows
+    ) =>
+        Assert.Equal(
+            shows,
+            Unnamed.ShowsAt(
+                At(Tracing("a", lesion: lesion) with { Role = role, LesionPercent = percent is { } share ? new Percent(share) : null })
+            )
+        );
+
+    [Fact]
     public void Where_the_place_was_looked_at_a_lesion_that_is_not_named_is_not_there()
     {
         LesionKey other = new("lateral", LinkPath.Axial);

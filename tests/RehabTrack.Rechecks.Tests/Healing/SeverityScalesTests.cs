@@ -13,6 +13,7 @@ public sealed class SeverityScalesTests
     [InlineData(25.0, 2)]
     [InlineData(25.1, 3)]
     [InlineData(100, 3)]
+    [InlineData(140, 3)]
     public void Total_percent_is_mild_to_15_and_moderate_to_25(double percent, int expected) =>
         Assert.Equal(new SeverityGrade("total-percent", expected), SeverityScales.Of(SeverityScales.TotalPercent, new Percent(percent)));
 

@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Analysis;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Healing;
 using RehabTrack.Rechecks.Quantities;
@@ -60,11 +61,183 @@ public sealed class SpeakingMeasureTests
         );
 
     [Fact]
+    public void A_size_that_three_of_four_have_the_latest_among_them_is_enough() =>
+        Assert.Equal(
+            Measure.LesionVolume,
+            Spoken(
+                Exam(0, Thick(SixLevels(2), 1.1)),
+                Exam(60, Thick(Diffuse(), 1)),
+                Exam(120, Thick(SixLevels(1.2), 1)),
+                Exam(180, Thick(SixLevels(0.9), 0.9))
+            )
+        );
+
+    [Fact]
+    public void Fibre_graded_only_once_leaves_the_word_to_echogenicity_graded_throughout()
+    {
+        Grade Echo(int value) => new(GradeScales.Echogenicity0To3, value);
+        Trend trend = Analysed(
+            Case(
+                Exam(0, Row(18) with { Echogenicity = Echo(3), FibreAlignment = new Grade(GradeScales.FibreAlignment0To3, 3) }),
+                Exam(60, Row(18) with { Echogenicity = Echo(2) }),
+                Exam(120, Row(18) with { Echogenicity = Echo(1) })
+            )
+        ).Trend;
+
+        Assert.Equal([3.0, 2, 1], trend.Series.Select(point => point.Value));
+    }
+
+    [Fact]
+    public void Of_grades_of_two_scales_those_of_the_latest_are_read()
+    {
+        Trend trend = Analysed(
+            Case(
+                Exam(0, Row(18) with { Echogenicity = new Grade(GradeScales.Echogenicity0To3, 3) }),
+                Exam(60, Row(18) with { Echogenicity = new Grade(GradeScales.Echogenicity0To4, 3) }),
+                Exam(120, Row(18) with { Echogenicity = new Grade(GradeScales.Echogenicity0To4, 2) })
+            )
+        ).Trend;
+
+        Assert.Equal([Start.AddDays(60), Start.AddDays(120)], trend.Series.Select(point => point.Date));
+    }
+
+    [Fact]
+    public void Thickness_is_read_where_the_lesion_is_though_another_level_is_thicker()
+    {
+        Reading[] Levels(double thickness) =>
+            [
+                Row(18, 1.5) with
+                {
+                    LesionArea = LesionArea.Diffuse,
+                    Thickness = new Centimetres(thickness),
+                },
+                Row(26, 1.5, 0) with
+                {
+                    Thickness = new Centimetres(2),
+                },
+            ];
+        Trend trend = Analysed(Case(Exam(0, Levels(1.4)), Exam(60, Levels(1.2)), Exam(120, Levels(1.1)))).Trend;
+
+        Assert.Equal(Measure.Thickness, trend.Measure);
+        Assert.Equal([1.4, 1.2, 1.1], trend.Series.Select(point => point.Value));
+    }
+
+    // The mean decides, among places that three of the trend have: 1.2 of three readings goes before 1.1 of four, and before one of 1.5.
+    [Fact]
+    public void The_worst_place_has_the_largest_mean_not_the_largest_value_nor_the_most_readings()
+    {
+        Reading At(double level, double thickness) => Row(level) with { Thickness = new Centimetres(thickness) };
+        Trend trend = Analysed(
+            Case(
+                Exam(0, At(18, 1.1), At(22, 0.9), At(26, 1.5)),
+                Exam(60, At(18, 1.1), At(22, 1.35)),
+                Exam(120, At(18, 1.1), At(22, 1.35)),
+                Exam(180, At(18, 1.1))
+            )
+        ).Trend;
+
+        Assert.Equal(Measure.Thickness, trend.Measure);
+        Assert.Equal([0.9, 1.35, 1.35], trend.Series.Select(point => point.Value));
+    }
+
+    // What was measured on the day of the injury was not measured before it.
+    [Theory]
+    [InlineData(0, Measure.Thickness)]
+    [InlineData(1, Measure.ThicknessAboveOwn)]
+    public void Only_what_was_measured_before_the_onset_is_the_horses_own_sound_size(int onset, Measure expected)
+    {
+        Examination[] course =
+        [
+            .. ((double[])[1, 2.2, 2, 1.8]).Select((size, visit) => Exam(60 * visit, Row(18) with { Thickness = new Centimetres(size) })),
+        ];
+
+        Assert.Equal(expected, Analysed(Case(course) with { Onset = Start.AddDays(onset) }).Trend.Measure);
+    }
+
+    [Fact]
     public void Where_no_measure_has_enough_the_one_that_most_have_speaks() =>
         Assert.Equal(
             Measure.LesionVolume,
             Spoken(Exam(0, SixLevels(2)), Exam(60, SixLevels(1.6)), Exam(120, Thick(Diffuse(), 1)), Exam(180, Diffuse()))
         );
+
+    [Fact]
+    public void A_change_from_nothing_has_no_percent_and_one_point_no_window()
+    {
+        Trend fromNothing = Analysed(Case(Exam(0, Row(20, 1.5, 0)), Exam(60, Row(20, 1.5, 0.4)), Exam(120, Row(20, 1.5, 0.5)))).Trend;
+        Trend single = Analysed(Case(Exam(0, SixLevels()))).Trend;
+
+        Assert.Equal(Measure.LesionArea, fromNothing.Measure);
+        Assert.Null(fromNothing.ChangePercent);
+        Assert.False(Assert.Single(single.Series).InWindow);
+    }
+
+    // Half of .8 is .4 to the last digit.
+    [Fact]
+    public void The_target_is_reached_by_its_own_value()
+    {
+        Trend trend = Analysed(
+            Case(Exam(0, Row(20, 1.5, 0.8)), Exam(60, Row(20, 1.5, 0.6)), Exam(120, Row(20, 1.5, 0.4))) with
+            {
+                TargetFraction = 0.5,
+            }
+        ).Trend;
+
+        Assert.Equal((Verdict.AtTarget, VerdictReason.TargetReached), (trend.Verdict, trend.Reason));
+    }
+
+    // Three grades rise by chance once in six orders; a tie is one of three: the limit set to it counts, just below it does not.
+    [Theory]
+    [InlineData(0.334, Verdict.Worsening)]
+    [InlineData(0.332, Verdict.NotYetReadable)]
+    public void Grades_that_rise_are_worsening_only_when_chance_would_seldom_do_it(double limit, Verdict expected)
+    {
+        AnalysisSettings settings = new() { Trend = new TrendSettings { GradesProbability = limit } };
+        CaseCourse course = Case(
+            ((int[])[1, 1, 2]).Select(
+                (grade, visit) => Exam(60 * visit, Row(18) with { FibreAlignment = new Grade(GradeScales.FibreAlignment0To3, grade) })
+            )
+        );
+
+        Assert.Equal(expected, Analysed(course, settings).Trend.Verdict);
+    }
+
+    [Fact]
+    public void The_limit_itself_counts_for_grades()
+    {
+        AnalysisSettings settings = new() { Trend = new TrendSettings { GradesProbability = Kendall.Of([1, 1, 2]).Rise } };
+        CaseCourse course = Case(
+            ((int[])[1, 1, 2]).Select(
+                (grade, visit) => Exam(60 * visit, Row(18) with { FibreAlignment = new Grade(GradeScales.FibreAlignment0To3, grade) })
+            )
+        );
+
+        Assert.Equal(Verdict.Worsening, Analysed(course, settings).Trend.Verdict);
+    }
+
+    // The phase that holds at the latest examination, on its first day too; phases are told in any order, and of two from one day the
+    // heavier one holds.
+    [Theory]
+    [InlineData(120, PlanPhase.Trot)]
+    [InlineData(121, PlanPhase.Walk)]
+    public void The_rate_asked_for_is_that_of_the_phase_at_the_latest_examination(int trotFrom, PlanPhase expected)
+    {
+        TrendSettings settings = new();
+        Trend trend = Analysed(
+            Case(Exam(0, SixLevels()), Exam(60, SixLevels(0.9)), Exam(120, SixLevels(0.8))) with
+            {
+                PlanPhases =
+                [
+                    new PlanPhaseStart(Start.AddDays(trotFrom), PlanPhase.Trot),
+                    new PlanPhaseStart(Start.AddDays(trotFrom), PlanPhase.Walk),
+                    new PlanPhaseStart(Start.AddDays(10), PlanPhase.Walk),
+                    new PlanPhaseStart(Start, PlanPhase.CanterOrGallop),
+                ],
+            }
+        ).Trend;
+
+        Assert.Equal(settings.SlowestAcceptableIn(expected), trend.SlowestAcceptableLogPer60Days);
+    }
 
     [Theory]
     [InlineData(3, 2.2121)]
