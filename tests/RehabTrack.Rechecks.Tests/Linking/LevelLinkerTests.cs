@@ -371,6 +371,18 @@ public sealed class LevelLinkerTests
     }
 
     [Fact]
+    public void A_track_is_of_the_part_that_most_of_its_places_were_named()
+    {
+        LinkedCourse linked = Tapes.Link([
+            Tapes.Of(1, Tapes.Row(1, Part.Origin, 10)),
+            Tapes.Of(2, Tapes.Row(2, Part.Body, 10)),
+            Tapes.Of(3, Tapes.Row(3, Part.Body, 10)),
+        ]);
+
+        Assert.Equal(Part.Body, Assert.Single(linked.Tracks).Part);
+    }
+
+    [Fact]
     public void Thickness_serves_where_no_area_was_recorded()
     {
         double[] thickness = [0.8, 1.1, 0.9];
