@@ -5,6 +5,7 @@ using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Examinations;
 using RehabTrack.Records.Exercise;
+using RehabTrack.Records.Referrals;
 
 namespace RehabTrack.Records.Keeping;
 
@@ -32,6 +33,7 @@ internal static class KeptJson
         [(typeof(ExerciseEntryRecord), nameof(ExerciseEntryRecord.MoreJson))] = record => ExerciseRows.WordsOf((ExerciseEntryRecord)record),
         [(typeof(PlanDraftRecord), nameof(PlanDraftRecord.ContentJson))] = record =>
             JsonSerializer.Deserialize<PlanVersion>(((PlanDraftRecord)record).ContentJson, RecordJson.Options),
+        [(typeof(ReportRecord), nameof(ReportRecord.ContentJson))] = record => ReportRows.Read((ReportRecord)record),
         [(typeof(TypedFormRecord), nameof(TypedFormRecord.FieldsJson))] = record =>
             TypedFormRows.Read(((TypedFormRecord)record).FieldsJson),
         [(typeof(ChangeRecord), nameof(ChangeRecord.AfterJson))] = record => Any(((ChangeRecord)record).AfterJson, mayBeErased: true),

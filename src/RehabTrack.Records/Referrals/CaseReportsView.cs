@@ -1,3 +1,5 @@
+using RehabTrack.Rechecks.Quantities;
+
 namespace RehabTrack.Records.Referrals;
 
 /// <summary>The reports on a case, for those who work in the practice.</summary>
@@ -14,6 +16,9 @@ public sealed record CaseReportsView
 
     /// <summary>The referring vets who stand beside the horse today.</summary>
     public required IReadOnlyList<ReportReader> Readers { get; init; }
+
+    /// <summary>Why the vet who asks may not release one today; null when they may, and for who is no vet.</summary>
+    public Problem? ReleaseRefused { get; init; }
 
     /// <summary>What a report would say today.</summary>
     public required ReportContent Today { get; init; }

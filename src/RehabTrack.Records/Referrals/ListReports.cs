@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using RehabTrack.Records.Covers;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
@@ -48,6 +49,9 @@ public sealed class ListReports(RecordsAccess access) : UseCase<Guid, CaseReport
             HorseId = injury.HorseId,
             TimeZone = session.Practice.TimeZone,
             Readers = [.. readers.Distinct()],
+            ReleaseRefused = session.Allows(Right.DecideExercise)
+                ? await HorseVets.RefusalAsync(session, injury.HorseId, cancellation)
+                : null,
             Today = await ReportRows.ContentAsync(session, injury, null, cancellation),
             Released =
             [

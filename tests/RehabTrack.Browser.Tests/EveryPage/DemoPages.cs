@@ -47,7 +47,7 @@ internal static class DemoPages
 
         await visit.OpenAsync("/people/new");
         await visit.Page.FillAsync("#name", "Quill Ferrow");
-        await visit.Page.ClickAsync("button[type=submit]");
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Save", Exact = true }).ClickAsync();
         await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Quill Ferrow" }).ClickAsync();
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Put this person away" }).ClickAsync();
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Put away", Exact = true }).ClickAsync();

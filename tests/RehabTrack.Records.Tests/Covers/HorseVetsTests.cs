@@ -4,6 +4,7 @@ using RehabTrack.Records.Cases;
 using RehabTrack.Records.Covers;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.People;
+using RehabTrack.Records.Referrals;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 using RehabTrack.Records.Tests.Exercise;
@@ -85,6 +86,11 @@ public sealed class HorseVetsTests
             "other-vet-responsible",
             (await at.House.Get<GetExercise>().ExecuteAsync(covering, at.Horse)).Value.SigningRefused!.Code
         );
+        Assert.Equal(
+            "other-vet-responsible",
+            (await at.House.Get<ListReports>().ExecuteAsync(covering, at.Case)).Value.ReleaseRefused!.Code
+        );
+        Assert.Null((await at.House.Get<ListReports>().ExecuteAsync(at.House.Vet, at.Case)).Value.ReleaseRefused);
     }
 
     [Fact]

@@ -17,7 +17,7 @@ namespace RehabTrack.Web.Tests.Shared;
 /// <summary>Horses with owner and trainer on a running server, and the links to them.</summary>
 internal sealed class ShareHouse(IServiceProvider services, Actor vet)
 {
-    public async Task<Guid> PersonAsync(string name, Role role) =>
+    public async Task<Guid> PersonAsync(string name, Role role, bool canSignIn = false) =>
         (
             await AskAsync<SavePerson, SavePersonInput, Saved>(
                 new SavePersonInput
@@ -25,6 +25,7 @@ internal sealed class ShareHouse(IServiceProvider services, Actor vet)
                     CommandId = Guid.NewGuid(),
                     Name = name,
                     Role = role,
+                    CanSignIn = canSignIn,
                 }
             )
         ).Id;

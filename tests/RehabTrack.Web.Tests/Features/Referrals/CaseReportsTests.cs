@@ -54,6 +54,20 @@ public sealed class CaseReportsTests(EmptyPractice practice) : IClassFixture<Emp
     }
 
     [Fact]
+    public async Task A_vet_who_does_not_stand_for_the_horse_is_told_before_typing_anything()
+    {
+        (Guid injury, _) = await CaseAsync("Marsh Tansy");
+        Guid other = await _house.PersonAsync("Sorrel Dunn", Role.Vet, canSignIn: true);
+        await using BunitContext tab = practice.Tab(new Actor(practice.Vet.PracticeId, other, Role.Vet, "Sorrel Dunn"));
+        IRenderedComponent<CaseReports> page = tab.Render<CaseReports>(given => given.Add(one => one.Id, injury));
+
+        page.WaitForAssertion(() =>
+            Assert.Contains(practice.Vet.Name, page.Find("section .notice.amber").TextContent, StringComparison.Ordinal)
+        );
+        Assert.Empty(page.FindAll("#words"));
+    }
+
+    [Fact]
     public async Task An_assistant_reads_and_releases_nothing()
     {
         (Guid injury, _) = await CaseAsync("Bay Laurel");
