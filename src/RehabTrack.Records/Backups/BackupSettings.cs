@@ -19,6 +19,9 @@ public sealed record BackupSettings
     /// <summary>The last one of this many weeks is kept.</summary>
     public int KeepWeekly { get; init; } = (int)Table["keepWeekly"];
 
+    /// <summary>How long after one that was asked for by hand the next is made.</summary>
+    public TimeSpan ByHandPause { get; init; } = TimeSpan.FromMinutes(Table["byHandPauseMinutes"]);
+
     /// <summary>How long after one that failed the next is tried.</summary>
     public TimeSpan RetryAfter { get; init; } = TimeSpan.FromMinutes(Table["retryMinutes"]);
 }

@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.History;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
@@ -8,6 +9,8 @@ namespace RehabTrack.Records.Backups;
 /// <summary>Makes a backup now, and notes in the trail who asked for it. What is kept is only read.</summary>
 public sealed class MakeBackup : UseCase<NoInput, BackupCopy>
 {
+    private static readonly TimeSpan Pause = new BackupSettings().ByHandPause;
+
     private readonly IBackupKeeper backups;
 
     /// <summary>Over the backups.</summary>
@@ -25,6 +28,12 @@ public sealed class MakeBackup : UseCase<NoInput, BackupCopy>
         CancellationToken cancellation
     )
     {
+        DateTime since = session.Now - Pause;
+        if (backups.List().Any(copy => copy.ByHand && copy.At > since))
+        {
+            return new Problem("", "backup-just-made", RecordText.Of((int)Pause.TotalMinutes));
+        }
+
         Outcome<BackupCopy> made = await backups.MakeAsync(cancellation);
         if (made.Succeeded)
         {

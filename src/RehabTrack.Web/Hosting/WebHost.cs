@@ -125,9 +125,8 @@ public static class WebHost
         logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
         // What broke is told once, with its number.
         logging.AddFilter("Microsoft.AspNetCore.Diagnostics.ExceptionHandlerMiddleware", LogLevel.None);
-        // These tell whole addresses, and the address of a share link is its secret.
-        logging.AddFilter("Microsoft.AspNetCore.Components", LogLevel.Information);
-        logging.AddFilter("Microsoft.AspNetCore.Http.Result", LogLevel.Warning);
+        // Below this it tells whole addresses, and the address of a share link, an invitation or a calendar is its secret: whatever is asked for.
+        logging.AddFilter("Microsoft", LogLevel.Warning);
         // The keys that seal the cookies are guarded by the rights of the data folder, like the records themselves.
         logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
     }

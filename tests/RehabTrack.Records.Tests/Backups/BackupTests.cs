@@ -368,6 +368,21 @@ public sealed class BackupTests : IDisposable
         Assert.Contains(made.Name, After, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task One_made_by_hand_is_not_made_again_at_once_and_again_after_the_pause()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        BackupSettings settings = new() { Folder = Target };
+        MakeBackup make = new(house.Get<RecordsAccess>(), Keeper(house, settings));
+        Assert.True((await make.ExecuteAsync(house.Vet, NoInput.Value)).Succeeded);
+
+        house.Time.Advance(settings.ByHandPause - TimeSpan.FromSeconds(2));
+        Assert.Equal("backup-just-made", Code(await make.ExecuteAsync(house.Vet, NoInput.Value)));
+
+        house.Time.Advance(TimeSpan.FromSeconds(4));
+        Assert.True((await make.ExecuteAsync(house.Vet, NoInput.Value)).Succeeded);
+    }
+
     private static BackupKeeper Keeper(RecordsHouse house, BackupSettings settings) =>
         new(new DataFolder(house.Folder), settings, house.Get<IDbContextFactory<Records.Keeping.RecordsContext>>(), house.Time);
 

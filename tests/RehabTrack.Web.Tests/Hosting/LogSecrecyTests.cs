@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Net;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -25,8 +24,8 @@ public sealed class LogSecrecyTests
     public async Task No_line_of_the_log_holds_a_secret_a_name_or_what_was_said_of_a_horse()
     {
         string folder = Directory.CreateTempSubdirectory("rehabtrack-secrecy-").FullName;
-        using Heard heard = new();
-        StartOptions options = StartOptions.Parse(["--data", folder, "--urls", "http://127.0.0.1:0"]);
+        using HeardLogs heard = new();
+        StartOptions options = StartOptions.Parse(["--data", folder, "--urls", "http://127.0.0.1:0", "--Logging:LogLevel:Default=Trace"]);
         List<string> secrets = ["Alder", "Quiet Grey", "internal of the examination", "warm over the tendon"];
         await using (WebApplication server = WebHost.Build(options))
         {
@@ -79,27 +78,5 @@ public sealed class LogSecrecyTests
         await using SqliteCommand drop = records.CreateCommand();
         drop.CommandText = "PRAGMA foreign_keys=OFF; ALTER TABLE \"Practice\" RENAME TO \"Gone\"";
         await drop.ExecuteNonQueryAsync();
-    }
-
-    private sealed class Heard : ILoggerProvider, ILogger
-    {
-        public ConcurrentQueue<string> Lines { get; } = new();
-
-        public ILogger CreateLogger(string categoryName) => this;
-
-        public IDisposable? BeginScope<TState>(TState state)
-            where TState : notnull => null;
-
-        public bool IsEnabled(LogLevel logLevel) => true;
-
-        public void Log<TState>(
-            LogLevel logLevel,
-            EventId eventId,
-            TState state,
-            Exception? exception,
-            Func<TState, Exception?, string> formatter
-        ) => Lines.Enqueue($"{formatter(state, exception)} {exception}");
-
-        public void Dispose() => Lines.Clear();
     }
 }

@@ -1,0 +1,27 @@
+using System.Collections.Concurrent;
+using Microsoft.Extensions.Logging;
+
+namespace RehabTrack.Web.Tests.Hosting;
+
+/// <summary>Hears all lines that get through the filters of the log.</summary>
+public sealed class HeardLogs : ILoggerProvider, ILogger
+{
+    public ConcurrentQueue<string> Lines { get; } = new();
+
+    public ILogger CreateLogger(string categoryName) => this;
+
+    public IDisposable? BeginScope<TState>(TState state)
+        where TState : notnull => null;
+
+    public bool IsEnabled(LogLevel logLevel) => true;
+
+    public void Log<TState>(
+        LogLevel logLevel,
+        EventId eventId,
+        TState state,
+        Exception? exception,
+        Func<TState, Exception?, string> formatter
+    ) => Lines.Enqueue($"{formatter(state, exception)} {exception}");
+
+    public void Dispose() => Lines.Clear();
+}
