@@ -511,6 +511,54 @@ public sealed class BurdenTests
             Assert.Equal([true, false], new[] { a, b }.Select(burden => burden.LevelsComplete));
         }
 
+        // Most places decide: two examinations named the level body, one origin; with one each, the more proximal part.
+        [Theory]
+        [InlineData(Part.Body, Part.Body, Part.Body)]
+        [InlineData(Part.Origin, Part.Body, Part.Body)]
+        [InlineData(Part.Body, Part.Origin, Part.Origin)]
+        [InlineData(Part.Origin, Part.Body, null)]
+        public void A_lesion_lies_in_the_part_that_most_of_its_places_were_named(Part first, Part second, Part? third)
+        {
+            Part[] parts = third is { } last ? [first, second, last] : [first, second];
+            IReadOnlyList<LesionTrend> lesions = Analysed(
+                Case(parts.Select((part, visit) => Exam(60 * visit, Row(10, 1.2, 0, part), Row(14, 1.2, 0.3, part), Row(18, 1.2, 0, part))))
+            ).Lesions;
+
+            Assert.Equal(third ?? Part.Origin, Assert.Single(lesions).Part);
+        }
+
+        // Lesion a lies in the body and b in the origin, seen on the same days.
+        [Fact]
+        public void Of_two_lesions_each_has_its_own_part_and_grade()
+        {
+            Grade Echo(int value) => new(GradeScales.Echogenicity0To3, value);
+            Examination Visit(int day) =>
+                Exam(
+                    day,
+                    Row(6, 1.2, 0.2, Part.Origin, name: "b") with
+                    {
+                        Echogenicity = Echo(1),
+                    },
+                    Row(14, 1.2, 0.3, name: "a") with
+                    {
+                        Echogenicity = Echo(2),
+                    },
+                    Row(14, 1.2, 0.3, name: "a") with
+                    {
+                        Id = "again",
+                        Echogenicity = Echo(3),
+                    },
+                    Row(18, 1.2, 0.3, name: "a") with
+                    {
+                        Echogenicity = Echo(1),
+                    }
+                );
+            IReadOnlyList<LesionTrend> lesions = Analysed(Case(Visit(0), Visit(60))).Lesions;
+
+            Assert.Equal([("b", Part.Origin), ("a", Part.Body)], lesions.Select(lesion => (lesion.Lesion!, lesion.Part)));
+            Assert.Equal([1, 4], lesions.Select(lesion => lesion.Burdens[0].EchogenicitySum!.Value));
+        }
+
         [Fact]
         public void Recorded_shares_are_told_lesion_by_lesion()
         {

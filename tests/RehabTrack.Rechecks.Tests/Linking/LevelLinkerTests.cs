@@ -219,6 +219,17 @@ public sealed class LevelLinkerTests
     }
 
     [Fact]
+    public void A_word_said_twice_says_no_more_and_contradicts_nothing()
+    {
+        Examination[] course = [Tapes.Exam(1, 10, 14), Tapes.Exam(2, 10, 14)];
+        LinkConstraint pin = Tapes.Pin(Tapes.Key(1, 10), Tapes.Key(2, 10));
+        LinkConstraint breaking = Tapes.Break(Tapes.Key(1, 14), Tapes.Key(2, 14));
+        LinkedCourse twice = Tapes.Link(course, pin, breaking, pin, breaking);
+        Assert.Empty(twice.LeftOut);
+        Assert.Equal(Tapes.Link(course, pin, breaking).Written(), twice.Written());
+    }
+
+    [Fact]
     public void Pins_that_cross_in_a_circle_over_three_examinations_are_noticed()
     {
         Examination[] course = [Tapes.Exam(1, 10, 12), Tapes.Exam(2, 10, 12), Tapes.Exam(3, 10, 12)];
