@@ -225,13 +225,17 @@ public sealed class FiguresDifferenceTests
     [Fact]
     public void Places_that_moved_are_told_by_date_path_and_level()
     {
-        SeenFigures then = Seen(Healing);
+        (string Id, int Day)[] visits = [("a", 0), ("b", 0), ("0", 60)];
+        SeenFigures then = Seen(Healing) with
+        {
+            Examinations = [.. visits.Select(visit => new SeenExamination(visit.Id, Start.AddDays(visit.Day), "as it was"))],
+        };
         PlaceKey[] ordered =
         [
-            .. Healing
-                .Examinations.SelectMany(Places.Of)
-                .Select(place => place.Key)
-                .Where(key => key.Level < Level.At(new Centimetres(20), null)),
+            .. from visit in visits
+            from path in (LinkPath[])[LinkPath.Axial, LinkPath.MedialBranch]
+            from level in (double[])[10, 12]
+            select new PlaceKey(visit.Id, path, new Centimetres(level)),
         ];
         // Every place a track of its own then, and all of them one track today: but one, each has another company.
         SeenTrack Alone(PlaceKey key) => then.Links[0] with { Places = [key] };

@@ -67,6 +67,41 @@ public sealed class BurdenTests
         }
 
         [Fact]
+        public void Four_levels_are_the_fewest_that_give_a_class()
+        {
+            ExaminationBurden burden = Analysed(Case(Exam(0, Row(12, 1.3, 0), Row(16, 1.5, 0.45), Row(20, 1.4, 0), Row(24, 1.4, 0))))
+                .Burdens.Single();
+            Assert.Equal(new SeverityGrade("total-percent", 1), burden.Severity);
+        }
+
+        [Fact]
+        public void A_level_without_a_ligament_area_makes_the_examination_incomplete_and_leaves_the_total()
+        {
+            ExaminationBurden burden = Analysed(Case(Exam(0, SixLevels().Append(Row(34, null, 0))))).Burdens.Single();
+            Assert.Equal(100 * 0.90 / 7.90, burden.TotalPercent!.Value.Value, 10);
+            Assert.False(burden.LevelsComplete);
+        }
+
+        [Fact]
+        public void A_lesion_that_reaches_the_end_of_one_path_makes_the_whole_incomplete()
+        {
+            Reading[] branch = [Row(20, 0.8, 0, Part.MedialBranch), Row(22, 0.8, 0.2, Part.MedialBranch)];
+            CaseAnalysis analysis = Analysed(Case(Exam(0, SixLevels().Concat(branch))));
+            Assert.False(analysis.Burdens.Single().LevelsComplete);
+            Assert.Equal([true, false], analysis.Parts.Select(part => part.Burdens.Single().LevelsComplete));
+        }
+
+        // A long-axis row of the same level adds nothing and takes nothing away.
+        [Fact]
+        public void A_level_read_in_both_planes_counts_as_read_across()
+        {
+            Reading along = Row(18) with { Id = "along", Plane = ImagePlane.LongAxis };
+            ExaminationBurden burden = Analysed(Case(Exam(0, SixLevels().Append(along)))).Burdens.Single();
+            Assert.Equal(100 * 0.90 / 7.90, burden.TotalPercent!.Value.Value, 10);
+            Assert.True(burden.LevelsComplete);
+        }
+
+        [Fact]
         public void A_triplet_alone_gives_no_class()
         {
             ExaminationBurden burden = Analysed(Case(Exam(0, Row(12, 1.3, 0), Row(16, 1.5, 0.45), Row(20, 1.4, 0)))).Burdens.Single();

@@ -106,6 +106,37 @@ public sealed class PlaceComparisonTests
         Assert.True(change.IsDetectable);
     }
 
+    [Theory]
+    [InlineData(0.0)]
+    [InlineData(-1.0)]
+    public void A_factor_that_is_none_is_refused(double factor) =>
+        Assert.Throws<ArgumentOutOfRangeException>(
+            "factor",
+            () => PlaceComparison.Between(At(1.5), At(1.4), new MeasurementErrorSettings(), Limb.LeftFore, factor)
+        );
+
+    // From 2: a fall counts below 1.6, a rise above 2.5.
+    [Theory]
+    [InlineData(1.5, ChangeClaim.RealFall, -20)]
+    [InlineData(1.6, ChangeClaim.CannotTell, -20)]
+    [InlineData(2.0, ChangeClaim.CannotTell, 25)]
+    [InlineData(2.5, ChangeClaim.CannotTell, 25)]
+    [InlineData(2.6, ChangeClaim.RealRise, 25)]
+    public void What_could_be_told_is_said_in_the_direction_of_the_change(double now, ChangeClaim claim, double percent)
+    {
+        SizeChange change = new()
+        {
+            Size = MeasuredSize.LesionArea,
+            Before = 2,
+            Now = now,
+            DetectableBelow = 1.6,
+            DetectableAbove = 2.5,
+        };
+
+        Assert.Equal(claim, change.Claim);
+        Assert.Equal(percent, change.DetectablePercent!.Value, 10);
+    }
+
     [Fact]
     public void Only_what_both_dates_have_is_compared() =>
         Assert.Equal(

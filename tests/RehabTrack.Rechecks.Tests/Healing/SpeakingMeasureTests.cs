@@ -222,7 +222,7 @@ public sealed class SpeakingMeasureTests
     [InlineData(121, PlanPhase.Walk)]
     public void The_rate_asked_for_is_that_of_the_phase_at_the_latest_examination(int trotFrom, PlanPhase expected)
     {
-        TrendSettings settings = new();
+        TrendSettings settings = new() { SlowestAcceptableAtTrotLogPer60Days = -0.08, SlowestAcceptableAtCanterLogPer60Days = -0.05 };
         Trend trend = Analysed(
             Case(Exam(0, SixLevels()), Exam(60, SixLevels(0.9)), Exam(120, SixLevels(0.8))) with
             {
@@ -233,7 +233,8 @@ public sealed class SpeakingMeasureTests
                     new PlanPhaseStart(Start.AddDays(10), PlanPhase.Walk),
                     new PlanPhaseStart(Start, PlanPhase.CanterOrGallop),
                 ],
-            }
+            },
+            new AnalysisSettings { Trend = settings }
         ).Trend;
 
         Assert.Equal(settings.SlowestAcceptableIn(expected), trend.SlowestAcceptableLogPer60Days);

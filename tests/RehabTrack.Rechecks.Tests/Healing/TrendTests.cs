@@ -149,6 +149,28 @@ public sealed class TrendTests
             Assert.Equal([true, true, false], trend.Series.Select(point => point.Complete));
         }
 
+        // The worst level is the first that was read, 10 cm.
+        [Fact]
+        public void The_uppermost_level_can_be_the_worst_that_holds_healing_back()
+        {
+            Reading[] Rows(double shrink) => [Row(10, 1.5, 0.5 * shrink), Row(14, 1.4, 0.3 * shrink), Row(18, 1.3, 0)];
+            CaseCourse course = Case(Exam(0, Rows(1)), Exam(60, Rows(0.75)), Exam(120, Rows(0.55)));
+            Says(Verdict.Healing, VerdictReason.FallOfSlope, Analysed(course).Trend);
+            Says(
+                Verdict.NotYetReadable,
+                VerdictReason.WorstLevelNotRead,
+                Analysed(
+                    course,
+                    uncertain: place => place.Level.Position.Value == 10 && place.ExaminationId == course.Examinations[2].Id ? 0.6 : null
+                ).Trend
+            );
+            Says(
+                Verdict.NotYetReadable,
+                VerdictReason.WorstLevelNotRead,
+                Of(Exam(0, Rows(1)), Exam(60, Rows(0.75)), Exam(120, Rows(0.55).Skip(1)))
+            );
+        }
+
         [Fact]
         public void An_uncertain_link_of_the_level_that_is_the_worst_now_holds_healing_back_though_a_free_level_was_not_read()
         {

@@ -168,5 +168,12 @@ public sealed class WeightedLineTests
     [Fact]
     public void One_date_is_no_line() => Assert.Throws<ArgumentException>(() => WeightedLine.Through([3, 3], [1, 2], [1, 1]));
 
+    [Fact]
+    public void A_point_without_its_size_or_error_is_refused()
+    {
+        Assert.Throws<ArgumentException>("y", () => WeightedLine.Through([1, 2, 3], [1, 2], [1, 1, 1]));
+        Assert.Throws<ArgumentException>("y", () => WeightedLine.Through([1, 2, 3], [1, 2, 3], [1, 1]));
+    }
+
     private static double Percent(double perDay) => 100 * (Math.Exp(60 * perDay) - 1);
 }
