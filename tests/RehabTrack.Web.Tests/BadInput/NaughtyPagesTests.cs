@@ -1,0 +1,106 @@
+using System.Text.RegularExpressions;
+using AngleSharp.Html.Dom;
+using AngleSharp.Html.Parser;
+using Microsoft.Extensions.DependencyInjection;
+using RehabTrack.Naughty;
+using RehabTrack.Rechecks.Anatomy;
+using RehabTrack.Records.Cases;
+using RehabTrack.Records.Horses;
+using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
+using RehabTrack.Web.Tests.Hosting;
+using RehabTrack.Web.Tests.Shared;
+
+namespace RehabTrack.Web.Tests.BadInput;
+
+/// <summary>Text that has broken other pages, as names of horses behind a link, read as a browser reads it.</summary>
+public sealed partial class NaughtyPagesTests(RunningApp app) : IClassFixture<RunningApp>
+{
+    private const int AYard = 100;
+
+    [Fact]
+    public async Task It_stands_on_a_page_as_text_and_plants_nothing()
+    {
+        ShareHouse house = new(app.Services, app.Vet);
+        HashSet<string> usual = Kinds(await PageOfAsync(house, ["Quiet Grey"], []));
+        List<string> names = [];
+        foreach (string[] some in NaughtyStrings.All.Where(text => text.Any(letter => "<>\"'&{`".Contains(letter))).Chunk(AYard))
+        {
+            List<string> taken = [];
+            IHtmlDocument page = await PageOfAsync(house, some, taken);
+
+            Assert.Empty(Kinds(page).Except(usual, StringComparer.Ordinal));
+            string shown = Bare(page.Body!.TextContent);
+            // What steers a terminal has no shape in HTML.
+            Assert.DoesNotContain(taken, name => !name.Any(char.IsControl) && !shown.Contains(Bare(name), StringComparison.Ordinal));
+            names.AddRange(taken);
+        }
+
+        Assert.InRange(names.Count, 250, int.MaxValue);
+    }
+
+    /// <summary>The page behind the link of a trainer who has horses of these names, but for those that are refused.</summary>
+    private async Task<IHtmlDocument> PageOfAsync(ShareHouse house, IEnumerable<string> names, List<string> taken)
+    {
+        Guid trainer = await house.PersonAsync("Tom Alder", Role.Trainer);
+        foreach (string name in names)
+        {
+            if (await AddAsync(house, name, trainer))
+            {
+                taken.Add(name);
+            }
+        }
+
+        return await ReadAsync((await house.LinkAsync(trainer, HorseRelation.Trainer, null)).Path);
+    }
+
+    /// <summary>A horse with an open case; false when the name is refused.</summary>
+    private async Task<bool> AddAsync(ShareHouse house, string name, Guid trainer)
+    {
+        Outcome<Saved> saved = await app
+            .Services.GetRequiredService<SaveHorse>()
+            .ExecuteAsync(
+                app.Vet,
+                new SaveHorseInput
+                {
+                    CommandId = Guid.NewGuid(),
+                    Name = name,
+                    TrainerId = trainer,
+                }
+            );
+        if (!saved.Succeeded)
+        {
+            return false;
+        }
+
+        await house.AskAsync<OpenCase, OpenCaseInput, Saved>(
+            new OpenCaseInput
+            {
+                CommandId = Guid.NewGuid(),
+                HorseId = saved.Value.Id,
+                Limb = Limb.LeftHind,
+                Structure = Structure.SuspensoryLigament,
+            }
+        );
+        return true;
+    }
+
+    private async Task<IHtmlDocument> ReadAsync(string path)
+    {
+        using HttpClient browser = app.Browser();
+        return new HtmlParser().ParseDocument(await browser.GetStringAsync(path));
+    }
+
+    /// <summary>Every kind of element with every attribute that it has somewhere on the page.</summary>
+    private static HashSet<string> Kinds(IHtmlDocument page) =>
+        page
+            .All.SelectMany(element =>
+                element.Attributes.Select(attribute => $"{element.LocalName}[{attribute.Name}]").Append(element.LocalName)
+            )
+            .ToHashSet(StringComparer.Ordinal);
+
+    private static string Bare(string text) => Spaces().Replace(text, " ").Trim();
+
+    [GeneratedRegex(@"\s+", RegexOptions.None, 1000)]
+    private static partial Regex Spaces();
+}
