@@ -16,8 +16,6 @@ namespace RehabTrack.Records.Exercise;
 /// </summary>
 public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyList<YardHorse>>(access)
 {
-    private const int MostHorses = 200;
-
     private protected override Right Right => Right.SeePermits;
 
     private protected override async Task<Outcome<IReadOnlyList<YardHorse>>> RunAsync(
@@ -46,7 +44,6 @@ public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyLi
             )
             .OrderBy(horse => horse.FoldedName)
             .ThenBy(horse => horse.Id)
-            .Take(MostHorses)
             .ToListAsync(cancellation);
         Guid[] ids = [.. horses.Select(horse => horse.Id)];
         ILookup<Guid, ExerciseEntryRecord> lines = await ExerciseRows.LinesAsync(records, ids, cancellation);
