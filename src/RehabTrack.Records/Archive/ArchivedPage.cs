@@ -6,7 +6,7 @@ public sealed record ArchivedPage
     /// <summary>What was put away last, first.</summary>
     public required IReadOnlyList<ArchivedThing> Things { get; init; }
 
-    /// <summary>How many there are of each kind.</summary>
+    /// <summary>How many there are of each kind; of the one that was asked for alone where only that was to be counted.</summary>
     public required IReadOnlyDictionary<ArchivedKind, int> Counts { get; init; }
 
     /// <summary>The page, from 1.</summary>

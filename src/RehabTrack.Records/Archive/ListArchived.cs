@@ -41,31 +41,29 @@ public sealed class ListArchived(RecordsAccess access) : UseCase<ListArchivedInp
     )
     {
         Shelf shelf = new(session, input.HorseId);
-        RepeatTracingRecord[][] repeats = await shelf.RepeatsAsync(cancellation);
-        Dictionary<ArchivedKind, int> counts = new()
+        RepeatTracingRecord[][] repeats = input.IsCount && input.Kind != ArchivedKind.Repeats ? [] : await shelf.RepeatsAsync(cancellation);
+        Dictionary<ArchivedKind, int> counts = [];
+        foreach (ArchivedKind kind in input.IsCount ? [input.Kind] : Enum.GetValues<ArchivedKind>())
         {
-            [ArchivedKind.Horse] = await shelf.Horses.CountAsync(cancellation),
-            [ArchivedKind.Person] = await shelf.People.CountAsync(cancellation),
-            [ArchivedKind.Case] = await shelf.Cases.CountAsync(cancellation),
-            [ArchivedKind.Draft] = await shelf.Drafts.CountAsync(cancellation),
-            [ArchivedKind.Care] = await shelf.Care.CountAsync(cancellation),
-            [ArchivedKind.Cover] = await shelf.Covers.CountAsync(cancellation),
-            [ArchivedKind.Repeats] = repeats.Length,
-        };
+            counts.Add(kind, kind == ArchivedKind.Repeats ? repeats.Length : await shelf.CountAsync(kind, cancellation));
+        }
+
         int pages = Math.Max(1, (counts.GetValueOrDefault(input.Kind) + PageSize - 1) / PageSize);
         int page = Math.Clamp(input.Page, 1, pages);
         int skipped = (page - 1) * PageSize;
-        IReadOnlyList<ArchivedThing> things = input.Kind switch
-        {
-            ArchivedKind.Horse => await HorsesAsync(session, Page(shelf.Horses), cancellation),
-            ArchivedKind.Person => await PeopleAsync(Page(shelf.People), cancellation),
-            ArchivedKind.Case => await CasesAsync(session, Page(shelf.Cases), cancellation),
-            ArchivedKind.Draft => await DraftsAsync(session, Page(shelf.Drafts), cancellation),
-            ArchivedKind.Care => await CareAsync(session, Page(shelf.Care), cancellation),
-            ArchivedKind.Cover => await CoversAsync(session, Page(shelf.Covers), cancellation),
-            ArchivedKind.Repeats => [.. repeats.Skip(skipped).Take(PageSize).Select(Of)],
-            _ => [],
-        };
+        IReadOnlyList<ArchivedThing> things = input.IsCount
+            ? []
+            : input.Kind switch
+            {
+                ArchivedKind.Horse => await HorsesAsync(session, Page(shelf.Horses), cancellation),
+                ArchivedKind.Person => await PeopleAsync(Page(shelf.People), cancellation),
+                ArchivedKind.Case => await CasesAsync(session, Page(shelf.Cases), cancellation),
+                ArchivedKind.Draft => await DraftsAsync(session, Page(shelf.Drafts), cancellation),
+                ArchivedKind.Care => await CareAsync(session, Page(shelf.Care), cancellation),
+                ArchivedKind.Cover => await CoversAsync(session, Page(shelf.Covers), cancellation),
+                ArchivedKind.Repeats => [.. repeats.Skip(skipped).Take(PageSize).Select(Of)],
+                _ => [],
+            };
         return new ArchivedPage
         {
             Things = await WithNamesAsync(session.Records, things, cancellation),
@@ -324,17 +322,32 @@ public sealed class ListArchived(RecordsAccess access) : UseCase<ListArchivedInp
             records.Cases.Where(injury => injury.ArchivedAt != null && (horseId == null || injury.HorseId == horseId));
 
         public IQueryable<ExaminationRecord> Drafts =>
-            records.Examinations.Where(examination =>
-                examination.ArchivedAt != null
-                && examination.State == ExaminationState.Draft
-                && (horseId == null || records.Cases.Any(injury => injury.Id == examination.CaseId && injury.HorseId == horseId))
-            );
+            (
+                horseId is { } horse
+                    ? from injury in records.Cases
+                    join examination in records.Examinations on injury.Id equals examination.CaseId
+                    where injury.HorseId == horse
+                    select examination
+                    : records.Examinations
+            ).Where(examination => examination.ArchivedAt != null && examination.State == ExaminationState.Draft);
 
         public IQueryable<CareRecord> Care =>
             records.Care.Where(care => care.ArchivedAt != null && (horseId == null || care.HorseId == horseId));
 
         public IQueryable<CoverRecord> Covers =>
             records.Covers.Where(cover => cover.ArchivedAt != null && horseId == null && cover.To >= session.Today);
+
+        public Task<int> CountAsync(ArchivedKind kind, CancellationToken cancellation) =>
+            kind switch
+            {
+                ArchivedKind.Horse => Horses.CountAsync(cancellation),
+                ArchivedKind.Person => People.CountAsync(cancellation),
+                ArchivedKind.Case => Cases.CountAsync(cancellation),
+                ArchivedKind.Draft => Drafts.CountAsync(cancellation),
+                ArchivedKind.Care => Care.CountAsync(cancellation),
+                ArchivedKind.Cover => Covers.CountAsync(cancellation),
+                _ => Task.FromResult(0),
+            };
 
         /// <summary>Tracings of one subject that were put away at once, latest first.</summary>
         public async Task<RepeatTracingRecord[][]> RepeatsAsync(CancellationToken cancellation) =>

@@ -225,6 +225,21 @@ public sealed class BringBackTests
     }
 
     [Fact]
+    public async Task The_drafts_of_a_horse_are_its_own()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        Saved horse = await house.HorseAsync();
+        foreach (Guid of in (Guid[])[horse.Id, (await house.HorseAsync()).Id])
+        {
+            SavedDraft draft = await house.DraftAsync((await house.CaseAsync(of)).Id, Wishes.Content(June, (10, 0)));
+            await DoneAsync(house, house.Get<ArchiveDraft>(), new Saved(draft.Id, draft.Version));
+        }
+
+        Assert.Equal(2, (await ListAsync(house, ArchivedKind.Draft)).Count);
+        Assert.Single(await ListAsync(house, ArchivedKind.Draft, horse.Id));
+    }
+
+    [Fact]
     public async Task A_draft_of_a_case_or_a_horse_that_is_away_waits_for_it()
     {
         await using RecordsHouse house = await RecordsHouse.BuildAsync();
@@ -379,6 +394,10 @@ public sealed class BringBackTests
         Assert.Equal((1, "Thistle Vane"), (own.Counts[ArchivedKind.Case], own.Horse));
         Assert.Equal(injury.Id, Assert.Single(own.Things).Id);
         Assert.Equal(Enum.GetValues<ArchivedKind>(), own.Counts.Keys.Order());
+        ArchivedPage counted = (
+            await house.Get<ListArchived>().ExecuteAsync(house.Vet, new ListArchivedInput(ArchivedKind.Case, horse.Id, IsCount: true))
+        ).Value;
+        Assert.Equal((1, 0), (Assert.Single(counted.Counts).Value, counted.Things.Count));
     }
 
     private static Saved Of(ArchivedThing thing) => new(thing.Id, thing.Version);
