@@ -127,6 +127,35 @@ public sealed class CommonTapeTests
         Assert.Equal(9, CommonTape.OffsetsOf(course with { LandmarkDistances = [Hock(6.5), onwards, direct] })["e2"]!.Value.Value);
     }
 
+    // Counted from the joint, which lies further down, everything reads 6.5 cm less.
+    [Fact]
+    public void A_tape_from_above_reads_less_when_counted_from_below()
+    {
+        Examination Joint(int number) => Tapes.Exam(number, 10, 12) with { Landmark = Landmark.TarsometatarsalJoint };
+        CaseCourse course = Course(Tapes.Exam(1, 10, 12), Joint(2)) with
+        {
+            Landmark = Landmark.TarsometatarsalJoint,
+            LandmarkDistances = [Hock(6.5)],
+        };
+        course = course with { Examinations = [course.Examinations[0] with { Landmark = Landmark.PointOfHock }, course.Examinations[1]] };
+
+        Assert.Equal(-6.5, CommonTape.OffsetsOf(course)["e1"]!.Value.Value);
+        Assert.Equal(0, CommonTape.OffsetsOf(course)["e2"]!.Value.Value);
+    }
+
+    // The landmark of the case itself was used by none; of two used once each the earlier examination's stands, of one day that of the
+    // first id.
+    [Fact]
+    public void Of_landmarks_used_as_often_the_first_examinations_is_the_common_one()
+    {
+        Examination Joint(int number, string id) => Tapes.Exam(number, 10, 12) with { Id = id, Landmark = Landmark.TarsometatarsalJoint };
+        Examination Carpal(int number, string id) => Tapes.Exam(number, 10, 12) with { Id = id, Landmark = Landmark.AccessoryCarpalBone };
+
+        Assert.Equal(["b"], Linked(Course(Carpal(2, "b"), Joint(1, "a"))).Apart);
+        Assert.Equal(["b"], Linked(Course(Joint(2, "b"), Carpal(1, "a"))).Apart);
+        Assert.Equal(["b"], Linked(Course(Carpal(1, "b"), Joint(1, "a"))).Apart);
+    }
+
     [Fact]
     public void The_landmark_of_most_examinations_is_the_common_one()
     {

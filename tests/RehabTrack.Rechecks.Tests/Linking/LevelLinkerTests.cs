@@ -382,6 +382,14 @@ public sealed class LevelLinkerTests
     }
 
     [Fact]
+    public void Readings_of_the_whole_structure_are_a_path_of_their_own()
+    {
+        LinkedCourse linked = Tapes.Link([Tapes.Of(1, Tapes.Row(1, Part.Body, 10), Tapes.Row(1, Part.Whole, 10))]);
+
+        Assert.Equal([("axial-1", LinkPath.Axial), ("whole-1", LinkPath.Whole)], linked.Tracks.Select(track => (track.Id, track.Path)));
+    }
+
+    [Fact]
     public void A_track_is_of_the_part_that_most_of_its_places_were_named()
     {
         LinkedCourse linked = Tapes.Link([
