@@ -32,7 +32,8 @@ public sealed class ArchivePerson(RecordsAccess access) : Command<RecordInput, S
             return new Rechecks.Quantities.Problem("person", "own-sign-in");
         }
 
-        if ((person.CanSignIn || RightsTable.IsStaff(person.Role)) && !session.Allows(Right.ChangeStaff))
+        bool concernsStaff = person.CanSignIn || RightsTable.IsStaff(person.Role);
+        if (concernsStaff && !session.Allows(Right.ChangeStaff))
         {
             return RecordProblems.VetOnly("person");
         }
@@ -40,6 +41,11 @@ public sealed class ArchivePerson(RecordsAccess access) : Command<RecordInput, S
         if (person.Version != input.Version)
         {
             return RecordProblems.ChangedMeanwhile;
+        }
+
+        if (concernsStaff && !await session.UseConfirmationAsync(cancellation))
+        {
+            return RecordProblems.NotConfirmed;
         }
 
         person.ArchivedAt = session.Now;

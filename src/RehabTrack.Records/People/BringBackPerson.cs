@@ -27,7 +27,8 @@ public sealed class BringBackPerson(RecordsAccess access) : Command<RecordInput,
         }
 
         PersonRecord person = found.Value;
-        if ((person.CanSignIn || RightsTable.IsStaff(person.Role)) && !session.Allows(Right.ChangeStaff))
+        bool concernsStaff = person.CanSignIn || RightsTable.IsStaff(person.Role);
+        if (concernsStaff && !session.Allows(Right.ChangeStaff))
         {
             return RecordProblems.VetOnly("person");
         }
@@ -36,6 +37,11 @@ public sealed class BringBackPerson(RecordsAccess access) : Command<RecordInput,
         if (!await ErasedPeople.Without(session.Records, self).AnyAsync(cancellation))
         {
             return new Rechecks.Quantities.Problem("person", "bring-back-erased");
+        }
+
+        if (concernsStaff && !await session.UseConfirmationAsync(cancellation))
+        {
+            return RecordProblems.NotConfirmed;
         }
 
         return await ArchivedRecords.BringBackAsync(session, person, cancellation);

@@ -68,7 +68,17 @@ public sealed class SignatureTests
             )
         );
         await house.Get<SessionDoor>().ConfirmAsync(vet);
-        Assert.Null(CodeOf(await house.Get<SavePerson>().ExecuteAsync(vet, assistant)));
+        Saved added = (await house.Get<SavePerson>().ExecuteAsync(vet, assistant)).Value;
+
+        RecordInput away = new(Guid.NewGuid(), added.Id, added.Version);
+        Assert.Equal("not-confirmed", CodeOf(await house.Get<ArchivePerson>().ExecuteAsync(vet, away)));
+        await house.Get<SessionDoor>().ConfirmAsync(vet);
+        Saved archived = (await house.Get<ArchivePerson>().ExecuteAsync(vet, away)).Value;
+
+        RecordInput back = new(Guid.NewGuid(), archived.Id, archived.Version);
+        Assert.Equal("not-confirmed", CodeOf(await house.Get<BringBackPerson>().ExecuteAsync(vet, back)));
+        await house.Get<SessionDoor>().ConfirmAsync(vet);
+        Assert.Null(CodeOf(await house.Get<BringBackPerson>().ExecuteAsync(vet, back)));
     }
 
     [Fact]
