@@ -107,7 +107,7 @@ public sealed class ShareLimitsTests(RunningApp app) : IClassFixture<RunningApp>
             Assert.Equal((HttpStatusCode.NotFound, HttpStatusCode.OK), (dead.StatusCode, seen.StatusCode));
             Assert.EndsWith("/yard", logged.RequestMessage!.RequestUri!.AbsolutePath, StringComparison.Ordinal);
             Assert.DoesNotContain(heard.Lines, line => line.Contains(wrong, StringComparison.Ordinal));
-            Assert.Contains(heard.Lines, line => line.Contains("Request starting", StringComparison.Ordinal));
+            Assert.Contains(heard.Lines, line => line.StartsWith("RequestPath:/s ", StringComparison.Ordinal));
             Assert.DoesNotContain(heard.Lines, line => line.Contains(secret, StringComparison.Ordinal));
             Assert.Equal(HttpStatusCode.NotFound, uninvited.StatusCode);
             Assert.DoesNotContain(heard.Lines, line => line.Contains(invitation, StringComparison.Ordinal));

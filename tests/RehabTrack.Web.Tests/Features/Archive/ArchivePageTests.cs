@@ -31,6 +31,8 @@ public sealed class ArchivePageTests(EmptyPractice kept) : IClassFixture<EmptyPr
         await Button(page, HorsePageTexts.Archive).ClickAsync(new());
         await Button(page, ArchiveTexts.PutAway).ClickAsync(new());
         Assert.Contains(HorsePageTexts.IsArchived, page.Find(".notice").TextContent, StringComparison.Ordinal);
+        tab.Services.GetRequiredService<NavigationManager>().NavigateTo("/horses?archived=true");
+        Assert.Equal(ArchiveAddress.Of(ArchivedKind.Horse), tab.Render<HorseList>().Find(".put-away a").GetAttribute("href"));
 
         await Button(page, ArchiveTexts.BringBack).ClickAsync(new());
 
