@@ -66,6 +66,18 @@ public sealed class BurdenTests
             Assert.True(burden.VolumeIsLowerBound);
         }
 
+        // Read at two examinations or more: one that only a single one of three or four added is not followed.
+        [Theory]
+        [InlineData(3)]
+        [InlineData(4)]
+        public void A_level_that_one_of_several_examinations_added_leaves_the_others_complete(int count)
+        {
+            IEnumerable<Examination> visits = Enumerable
+                .Range(0, count)
+                .Select(visit => Exam(60 * visit, visit == 1 ? SixLevels().Append(Row(34, 1.2, 0)) : SixLevels()));
+            Assert.All(Analysed(Case(visits)).Burdens, burden => Assert.True(burden.LevelsComplete));
+        }
+
         [Fact]
         public void Four_levels_are_the_fewest_that_give_a_class()
         {

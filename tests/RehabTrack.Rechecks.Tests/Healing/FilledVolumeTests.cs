@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Healing;
 using static RehabTrack.Rechecks.Tests.Healing.CourseBuilder;
 
@@ -60,4 +61,48 @@ public sealed class FilledVolumeTests
     private static double[] With(double[] areas, int index, double step) => [.. areas.Select((area, i) => i == index ? area + step : area)];
 
     private static double Derivative(Func<double, double> value) => (value(1e-5) - value(-1e-5)) / 2e-5;
+
+    private static IReadOnlyList<ExaminationBurden> Burdens(params Reading[][] visits) =>
+        Analysed(Case(visits.Select((rows, visit) => Exam(60 * visit, rows)))).Burdens;
+
+    private static Reading[] Rows(params (double Level, double Lesion)[] rows) => [.. rows.Select(row => Row(row.Level, 1.4, row.Lesion))];
+
+    // .4 at 18 cm before, and .4 fell to .2 at 14 cm: .2 now. The later reading would say .1.
+    [Fact]
+    public void An_earlier_reading_goes_before_a_later_one()
+    {
+        IReadOnlyList<ExaminationBurden> burdens = Burdens(
+            Rows((10, 0), (14, 0.4), (18, 0.4), (22, 0)),
+            Rows((10, 0), (14, 0.2), (22, 0)),
+            Rows((10, 0), (14, 0.2), (18, 0.1), (22, 0))
+        );
+
+        Assert.Equal(4 * (0.2 + 0.2), burdens[1].Volume!.Value.Value, 10);
+    }
+
+    // Not read at the first two: .1 at the third, when 14 cm had .2 and not .4, so .2 at the first.
+    [Fact]
+    public void Without_an_earlier_reading_the_next_that_has_an_area_serves()
+    {
+        IReadOnlyList<ExaminationBurden> burdens = Burdens(
+            Rows((10, 0), (14, 0.4), (22, 0)),
+            Rows((10, 0), (14, 0.3), (22, 0)),
+            Rows((10, 0), (14, 0.2), (18, 0.1), (22, 0)),
+            Rows((10, 0), (14, 0.2), (18, 0.1), (22, 0))
+        );
+
+        Assert.Equal(4 * (0.4 + 0.2), burdens[0].Volume!.Value.Value, 10);
+    }
+
+    // Nothing showed lesion then, so no common change is known; a free level stays free, as sure as when it was read.
+    [Fact]
+    public void A_level_that_was_free_before_the_lesion_came_is_carried_on_with_its_error()
+    {
+        Reading[] before = Rows((10, 0), (14, 0), (18, 0));
+        ExaminationBurden missed = Burdens(before, Rows((14, 0.3), (18, 0)))[1];
+        ExaminationBurden read = Burdens(before, Rows((10, 0), (14, 0.3), (18, 0)))[1];
+
+        Assert.Equal(4 * 0.3, missed.Volume!.Value.Value, 10);
+        Assert.Equal(read.VolumeStandardError!.Value.Value, missed.VolumeStandardError!.Value.Value, 10);
+    }
 }

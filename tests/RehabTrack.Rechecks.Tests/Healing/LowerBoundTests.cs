@@ -54,4 +54,22 @@ public sealed class LowerBoundTests
 
         Assert.Equal([false, expected, false], burdens.Select(burden => burden.VolumeIsLowerBound));
     }
+
+    [Fact]
+    public void Lesion_beyond_an_open_end_takes_nothing_back() =>
+        Assert.All(
+            Analysed(Case(Exam(0, OpenEnd), Exam(60, [.. OpenEnd, Row(22, 1.2, 0.3)]), Exam(120, OpenEnd))).Burdens,
+            burden => Assert.True(burden.VolumeIsLowerBound)
+        );
+
+    // Levels further off the lesion hold nothing, without error.
+    [Fact]
+    public void Free_levels_beyond_the_next_one_add_no_error()
+    {
+        double? Error(params Reading[] rows) => Analysed(Case(Exam(0, rows))).Burdens.Single().VolumeStandardError?.Value;
+        double? near = Error(Row(10, 1.2, 0.3), Row(14, 1.2, 0));
+
+        Assert.NotNull(near);
+        Assert.Equal(near.Value, Error(Row(10, 1.2, 0.3), Row(14, 1.2, 0), Row(18, 1.2, 0), Row(22, 1.2, 0))!.Value, 12);
+    }
 }
