@@ -114,6 +114,31 @@ public sealed class CommonTapeTests
     }
 
     [Fact]
+    public void Tapes_that_stand_apart_come_by_date_and_id_and_leave_the_others_as_they_are()
+    {
+        Examination Joint(string id) =>
+            Tapes.Of(2, Tapes.Row(2, Part.Body, 12), Tapes.Row(2, Part.MedialBranch, 20)) with
+            {
+                Id = id,
+                Landmark = Landmark.TarsometatarsalJoint,
+            };
+        Examination first = Tapes.Of(1, [.. Tapes.Exam(1, 10, 14, 18).Readings, Tapes.Row(1, Part.MedialBranch, 24)]);
+        Examination third = Tapes.Of(3, [.. Tapes.Exam(3, 11, 15, 19).Readings, Tapes.Row(3, Part.MedialBranch, 25)]);
+        LinkedCourse alone = Linked(Course(first, third));
+        LinkedCourse linked = Linked(Course(Joint("b"), third, Joint("a"), first));
+
+        Assert.Equal(["a", "b"], linked.Apart);
+        Assert.Equal(["e1", "a", "b", "e3"], linked.Shifts.Select(shift => shift.ExaminationId));
+        Assert.Equal(alone.Shifts[1], linked.Shifts[3]);
+        Assert.NotEqual(0, linked.Shifts[3].Shift.Value);
+        Assert.Equal(linked.Tracks.OrderBy(track => track.Path), linked.Tracks);
+        Assert.All(
+            linked.Tracks.Where(track => linked.Apart.Contains(track.Steps[0].ExaminationId)),
+            track => Assert.False(Assert.Single(track.Steps).Uncertain)
+        );
+    }
+
+    [Fact]
     public void Distances_add_up_along_the_limb_and_a_direct_one_goes_first()
     {
         LandmarkDistance onwards = new(Landmark.TarsometatarsalJoint, Landmark.AccessoryCarpalBone, new Centimetres(2));
