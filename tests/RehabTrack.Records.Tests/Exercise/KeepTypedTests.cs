@@ -1,6 +1,8 @@
+using Microsoft.EntityFrameworkCore;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
+using RehabTrack.Records.Start;
 using RehabTrack.Records.Tests.House;
 
 namespace RehabTrack.Records.Tests.Exercise;
@@ -67,6 +69,29 @@ public sealed class KeepTypedTests
 
         Assert.Equal([("reason", "fills in")], await OwnAsync(at));
     }
+
+    [Fact]
+    public async Task The_answers_to_what_saves_itself_go_after_a_time_and_those_to_signatures_do_not()
+    {
+        await using ExerciseHouse at = await ExerciseHouse.BuildAsync();
+        await KeepAsync(at, ("reason", "fills in"));
+        Assert.True((await at.SignAsync(ExerciseHouse.Plan)).Succeeded);
+        Assert.Contains(nameof(KeepTyped), await AnsweredAsync(at));
+
+        at.House.Time.Advance(TimeSpan.FromDays(29));
+        await at.House.Get<ForgetAccess>().RunAsync();
+        Assert.Contains(nameof(KeepTyped), await AnsweredAsync(at));
+        at.House.Time.Advance(TimeSpan.FromDays(2));
+        await at.House.Get<ForgetAccess>().RunAsync();
+
+        string[] left = await AnsweredAsync(at);
+        Assert.DoesNotContain(nameof(KeepTyped), left);
+        Assert.Contains(nameof(SignPlan), left);
+        Assert.Equal([("reason", "fills in")], await OwnAsync(at));
+    }
+
+    private static Task<string[]> AnsweredAsync(ExerciseHouse at) =>
+        at.House.LookAsync(async records => await records.AppliedCommands.Select(applied => applied.UseCase).ToArrayAsync());
 
     private static async Task KeepAsync(ExerciseHouse at, params (string Name, string? Text)[] fields)
     {
