@@ -64,7 +64,7 @@ internal sealed class Checks
     public string? Phone(string field, string? text)
     {
         string? phone = Line(field, text);
-        if (phone is not null && phone.Count(char.IsAsciiDigit) < 3)
+        if (phone is { Length: <= LongestName } && phone.Count(char.IsAsciiDigit) < 3)
         {
             problems.Add(new(field, "phone-unreadable", phone));
         }
@@ -76,9 +76,9 @@ internal sealed class Checks
     public string? Mail(string field, string? text)
     {
         string? mail = Line(field, text);
-        if (mail is null)
+        if (mail is not { Length: <= LongestName })
         {
-            return null;
+            return mail;
         }
 
         int at = mail.IndexOf('@', StringComparison.Ordinal);

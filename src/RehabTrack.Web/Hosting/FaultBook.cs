@@ -32,6 +32,7 @@ public sealed class FaultBook(ILogger<FaultBook> log) : IExceptionHandler
                 statusCode: status,
                 title: status switch
                 {
+                    StatusCodes.Status400BadRequest => ShellTexts.NotTakenTitle,
                     StatusCodes.Status403Forbidden => ShellTexts.NotAllowedTitle,
                     StatusCodes.Status404NotFound => ShellTexts.NotFoundTitle,
                     StatusCodes.Status429TooManyRequests => ShellTexts.TooMuchTitle,

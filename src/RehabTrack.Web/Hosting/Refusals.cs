@@ -21,6 +21,12 @@ public static class Refusals
 
         await next(context);
         HttpResponse response = context.Response;
+        if (response is { HasStarted: false, StatusCode: StatusCodes.Status400BadRequest, ContentLength: null, ContentType: not null })
+        {
+            // A page refuses a form with a type and not one letter: an empty window. Without the type it is told like every other refusal.
+            response.ContentType = null;
+        }
+
         if (
             response is { HasStarted: false, StatusCode: >= StatusCodes.Status400BadRequest, ContentLength: null, ContentType: null }
             && ShareAddress.Of(context) is null

@@ -84,6 +84,21 @@ public sealed class SavePersonTests
     }
 
     [Fact]
+    public async Task What_is_too_long_to_be_kept_is_said_once_and_not_read_back()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        string pasted = new('p', 10_000);
+
+        Outcome<Saved> saved = await SaveAsync(house, house.Vet, Input("Wren Ashby", Role.Owner) with { Phone = pasted, Mail = pasted });
+
+        Assert.Equal(
+            [("phone", "text-too-long"), ("mail", "text-too-long")],
+            saved.Problems.Select(problem => (problem.Field, problem.Code))
+        );
+        Assert.DoesNotContain(saved.Problems, problem => problem.Arguments.Contains(pasted));
+    }
+
+    [Fact]
     public async Task The_door_names_those_who_may_sign_in_and_nobody_else()
     {
         await using RecordsHouse house = await RecordsHouse.BuildAsync();

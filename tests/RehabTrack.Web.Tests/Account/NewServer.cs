@@ -175,11 +175,20 @@ public sealed partial class NewServer : IAsyncLifetime
         Match token = Token().Match(html);
         Assert.True(token.Success, $"{page} answers {shown.StatusCode} to {shown.Headers.Location} and has no form with a token.");
         Dictionary<string, string> sent = new(fields) { ["_handler"] = form, ["__RequestVerificationToken"] = token.Groups["value"].Value };
-        using HttpResponseMessage answer = await browser.PostAsync(page, new FormUrlEncodedContent(sent));
-        string? to = answer.Headers.Location is { } location ? new Uri(browser.BaseAddress!, location).AbsolutePath : null;
+        // Where the form itself says that it goes, which is not always where the page came from.
+        string to = Action(form).Match(html) is { Success: true } action ? WebUtility.HtmlDecode(action.Groups["to"].Value) : page;
+        using HttpResponseMessage answer = await browser.PostAsync(to, new FormUrlEncodedContent(sent));
+        string? led = answer.Headers.Location is { } location ? new Uri(browser.BaseAddress!, location).AbsolutePath : null;
         string[] cookies = answer.Headers.TryGetValues("Set-Cookie", out IEnumerable<string>? set) ? [.. set] : [];
-        return new Answer(answer.StatusCode, to, await answer.Content.ReadAsStringAsync(), cookies);
+        return new Answer(answer.StatusCode, led, await answer.Content.ReadAsStringAsync(), cookies);
     }
+
+    private static Regex Action(string form) =>
+        new(
+            $"<form[^>]*? action=\"(?<to>[^\"]*)\"[^>]*><input type=\"hidden\" name=\"_handler\" value=\"{Regex.Escape(form)}\"",
+            RegexOptions.ExplicitCapture,
+            TimeSpan.FromSeconds(1)
+        );
 
     /// <summary>A page without what is new in each answer: what is sealed, and what was typed.</summary>
     public static string Masked(string html) => Sealed().Replace(Typed().Replace(html, "value=\"\""), "");

@@ -253,10 +253,37 @@ public sealed class SignInTests : IAsyncLifetime
             using HttpResponseMessage answer = await stranger.GetAsync($"/invited/{dead}");
             Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
             Assert.Equal("no-referrer", Assert.Single(answer.Headers.GetValues("Referrer-Policy")));
-            pages.Add((await answer.Content.ReadAsStringAsync()).Replace(dead.Length > 1 ? dead : "\0", "", StringComparison.Ordinal));
+            pages.Add(
+                Masked(await answer.Content.ReadAsStringAsync()).Replace(dead.Length > 1 ? dead : "\0", "", StringComparison.Ordinal)
+            );
         }
 
-        Assert.Single(pages.Distinct());
+        Assert.Contains("Ask your practice for a new one.", Assert.Single(pages.Distinct()), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_form_that_is_sent_again_after_it_was_done_is_answered_with_a_page_that_says_so()
+    {
+        using HttpClient browser = _server.Browser();
+        await SendAsync(browser, "/set-up", "set-up", _server.FirstRun());
+        await ConfirmSecondStepAsync(browser);
+
+        Answer again = await SendAsync(browser, "/sign-in/second-step", "second-step", new() { ["code"] = "123456" });
+
+        Assert.Equal(HttpStatusCode.BadRequest, again.Status);
+        Assert.Contains("it was sent twice", again.Body, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Who_is_not_let_in_is_told_that_and_not_that_nothing_was_saved()
+    {
+        await _server.SetUpAsync();
+        using HttpClient stranger = _server.Browser();
+
+        Answer refused = await SignInAsync(stranger, "ida@example.org", "not the password");
+
+        Assert.Contains("You are not signed in.", refused.Body, StringComparison.Ordinal);
+        Assert.DoesNotContain("Nothing was saved.", refused.Body, StringComparison.Ordinal);
     }
 
     [Fact]
