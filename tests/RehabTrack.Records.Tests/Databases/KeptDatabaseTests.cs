@@ -5,6 +5,7 @@ using RehabTrack.Rechecks.Exams;
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Accounts;
 using RehabTrack.Records.Bookings;
 using RehabTrack.Records.Care;
 using RehabTrack.Records.Cases;
@@ -28,7 +29,7 @@ public sealed class KeptDatabaseTests
 {
     private const string MakeVariable = "REHABTRACK_MAKE_DATABASE";
 
-    public static TheoryData<string> Names => ["issue-a", "issue-b", "issue-c"];
+    public static TheoryData<string> Names => ["issue-a", "issue-b", "issue-c", "issue-d"];
 
     private static string Folder => Path.Combine(Path.GetDirectoryName(Files.Seed)!, "tests", "RehabTrack.Records.Tests", "Databases");
 
@@ -116,6 +117,34 @@ public sealed class KeptDatabaseTests
         }
     }
 
+    [Fact]
+    public async Task A_kept_account_and_what_was_being_typed_are_read_by_this_version()
+    {
+        string folder = Directory.CreateTempSubdirectory("rehabtrack-records-").FullName;
+        try
+        {
+            File.Copy(FileOf("issue-d"), Path.Combine(folder, "rehabtrack.db"));
+            await using RecordsHouse house = await RecordsHouse.BuildAsync(folder);
+            HorseRow row = Assert.Single((await house.Get<FindHorses>().ExecuteAsync(house.Vet, new FindHorsesInput())).Value.Rows);
+
+            SignInAccount account = (await house.Get<AccountStore>().ByNameAsync(SignInAccount.Fold("EDDA")))!;
+            Assert.Equal((house.Vet.PersonId, "a hash of the password"), (account.PersonId, account.PasswordHash));
+            Assert.Equal(house.Vet.Name, (await house.Get<AccountStore>().PersonAsync(account))!.Name);
+            Assert.Equal(
+                "Firefox, Android",
+                Assert.Single(await house.LookAsync(records => records.Sessions.Select(session => session.Browser).ToArrayAsync()))
+            );
+            TypedView typed = Assert.Single(
+                (await house.Get<GetTyped>().ExecuteAsync(house.Vet, new GetTypedInput(row.Id, TypedForm.Decision))).Value
+            );
+            Assert.Equal([KeyValuePair.Create("reason", "fills in")], typed.Fields);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
     private static async Task MakeWhenAskedAsync()
     {
         if (Environment.GetEnvironmentVariable(MakeVariable) is not { Length: > 0 } name)
@@ -195,7 +224,33 @@ public sealed class KeptDatabaseTests
         await house
             .Get<RememberMapping>()
             .ExecuteAsync(house.Vet, new RememberMappingInput(Guid.NewGuid(), "headings", "{\"columns\":[]}"));
-        await FillExerciseAsync(ExerciseHouse.In(house, injury.Horse.Id, caseId));
+        ExerciseHouse at = ExerciseHouse.In(house, injury.Horse.Id, caseId);
+        await FillExerciseAsync(at);
+        await FillAccountAsync(at);
+    }
+
+    private static async Task FillAccountAsync(ExerciseHouse at)
+    {
+        string invitation = new('d', 64);
+        Assert.True(
+            (
+                await at
+                    .House.Get<InvitePerson>()
+                    .ExecuteAsync(at.House.Vet, new InvitePersonInput(Guid.NewGuid(), at.House.Vet.PersonId, invitation, false))
+            ).Succeeded
+        );
+        Assert.True(
+            (await at.House.Get<InvitationDoor>().UseAsync(invitation, new AccountChoice("Edda", "a hash of the password"))).Succeeded
+        );
+        await at.House.Get<SessionDoor>().BeginAsync(at.House.Vet, "Firefox, Android", isDemo: false);
+        Dictionary<string, string?> typed = new(StringComparer.Ordinal) { ["reason"] = "fills in" };
+        Assert.True(
+            (
+                await at
+                    .House.Get<KeepTyped>()
+                    .ExecuteAsync(at.House.Vet, new KeepTypedInput(Guid.NewGuid(), at.Horse, TypedForm.Decision, typed))
+            ).Succeeded
+        );
     }
 
     private static async Task FillExerciseAsync(ExerciseHouse at)
