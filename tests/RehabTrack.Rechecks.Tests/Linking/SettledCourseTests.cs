@@ -27,6 +27,7 @@ public sealed class SettledCourseTests
             LinkedCourse linked = linker.Run();
             linked.AssertSound(examinations);
             AssertWords(linked, words);
+            AssertLevels(linked);
             // A place that opens a track is asked about when it may belong to an earlier one: on the first day there is none.
             Assert.DoesNotContain(
                 linked.Tracks.Select(track => track.Steps[0]),
@@ -105,6 +106,32 @@ public sealed class SettledCourseTests
     }
 
     private static bool IsNear(double one, double other) => Math.Abs(one - other) < 1e-9;
+
+    /// <summary>
+    /// Mean levels on the first tape, and where those contradict the order the nearest that do not: the largest over all beginnings of the
+    /// smallest over all ends of a run's mean (Robertson, Wright &amp; Dykstra, Order Restricted Statistical Inference, 1988).
+    /// </summary>
+    private static void AssertLevels(LinkedCourse linked)
+    {
+        Dictionary<string, double> shift = linked.Shifts.ToDictionary(
+            one => one.ExaminationId,
+            one => one.Shift.Value,
+            StringComparer.Ordinal
+        );
+        double[][] levels =
+        [
+            .. linked.Tracks.Select(track =>
+                track.Steps.Select(step => step.Place.Level.Position.Value - shift[step.ExaminationId]).ToArray()
+            ),
+        ];
+        for (int i = 0; i < levels.Length; i++)
+        {
+            double expected = Enumerable
+                .Range(0, i + 1)
+                .Max(from => Enumerable.Range(i, levels.Length - i).Min(to => levels[from..(to + 1)].SelectMany(one => one).Average()));
+            Assert.Equal(expected, linked.Tracks[i].ConsensusLevel.Position.Value, 9);
+        }
+    }
 
     private static void AssertWords(LinkedCourse linked, LinkConstraint[] words)
     {
