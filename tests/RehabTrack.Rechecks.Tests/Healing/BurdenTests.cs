@@ -94,6 +94,15 @@ public sealed class BurdenTests
             Assert.False(burden.LevelsComplete);
         }
 
+        // A ligament area of 0 is a slip of the pen: its lesion has nothing to be a share of.
+        [Fact]
+        public void A_ligament_area_of_zero_does_not_enter_the_total() =>
+            Assert.Equal(
+                100 * 0.90 / 7.90,
+                Analysed(Case(Exam(0, SixLevels().Append(Row(34, 0, 0.1))))).Burdens.Single().TotalPercent!.Value.Value,
+                10
+            );
+
         [Fact]
         public void A_lesion_that_reaches_the_end_of_one_path_makes_the_whole_incomplete()
         {

@@ -23,6 +23,9 @@ public sealed class LinkTermsTests
         NoLesions,
         Thickness,
         AreasOnOneSide,
+        AreasBelow,
+        ThicknessAbove,
+        ThicknessBelow,
     }
 
     // Six examinations look there; the first track was read by two or one of them, the second by others, 0.9 cm further down.
@@ -36,6 +39,9 @@ public sealed class LinkTermsTests
     [InlineData(Recorded.Thickness, 2, 3)]
     [InlineData(Recorded.Thickness, 3, 1)]
     [InlineData(Recorded.AreasOnOneSide, 2, 2)]
+    [InlineData(Recorded.AreasBelow, 2, 2)]
+    [InlineData(Recorded.ThicknessAbove, 2, 2)]
+    [InlineData(Recorded.ThicknessBelow, 2, 2)]
     public void The_odds_that_two_tracks_are_one_place_are_those_of_the_densities_written_out(Recorded recorded, int first, int second)
     {
         CourseState state = Placed(recorded, first, second);
@@ -134,6 +140,9 @@ public sealed class LinkTermsTests
                 Recorded.NoLesions => reading with { LigamentArea = Area(1.2, e), LesionArea = LesionArea.None },
                 Recorded.Thickness => reading with { Thickness = new Centimetres(0.9 + (0.02 * e)) },
                 Recorded.AreasOnOneSide when above => reading with { LigamentArea = Area(1.2, e), LesionArea = Lesion(0.2, e) },
+                Recorded.AreasBelow when !above => reading with { LigamentArea = Area(1.2, e), LesionArea = Lesion(0.2, e) },
+                Recorded.ThicknessAbove when above => reading with { Thickness = new Centimetres(0.9) },
+                Recorded.ThicknessBelow when !above => reading with { Thickness = new Centimetres(0.9) },
                 _ => reading,
             };
 
