@@ -1,3 +1,4 @@
+using RehabTrack.Records.Room;
 using RehabTrack.Wording;
 
 namespace RehabTrack.Web.Components;
@@ -26,6 +27,5 @@ public static class Moments
             ? $"{Figures.Date(DateOnly.FromDateTime(instant))}, {instant.ToString("HH:mm:ss 'UTC'", TextCulture.Default)}"
             : "";
 
-    private static DateTime Local(DateTime utc, string timeZone) =>
-        TimeZoneInfo.ConvertTimeFromUtc(utc, TimeZoneInfo.FindSystemTimeZoneById(timeZone));
+    private static DateTime Local(DateTime utc, string timeZone) => PracticeTime.At(utc, timeZone);
 }
