@@ -1,4 +1,6 @@
 using Microsoft.AspNetCore.Components;
+using RehabTrack.Rechecks.Quantities;
+using RehabTrack.Records.Accounts;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 using RehabTrack.Web.Account;
@@ -11,10 +13,16 @@ namespace RehabTrack.Web.Components;
 /// </summary>
 public abstract class RecordPage : ComponentBase, IDisposable
 {
+    // The session of an open page ended elsewhere: signed out in another window, a new password, another role.
+    private static readonly Problem SignedOut = new("", "signed-out");
+
     private readonly CancellationTokenSource _leaving = new();
 
     [Inject]
     private CurrentActor Current { get; set; } = default!;
+
+    [Inject]
+    private SessionDoor Sessions { get; set; } = default!;
 
     [Inject]
     private ConfirmationDesk Confirmations { get; set; } = default!;
@@ -33,8 +41,13 @@ public abstract class RecordPage : ComponentBase, IDisposable
         Actor actor = await Current.GetAsync();
         Outcome<TResult> outcome = await useCase.ExecuteAsync(actor, input, Leaving);
         // What was not done for want of a confirmation was not looked at either: it is asked again as it was.
-        return outcome.Problems is [{ Code: "not-confirmed" }] && await Confirmations.AskAsync(actor)
-            ? await useCase.ExecuteAsync(actor, input, Leaving)
+        if (outcome.Problems is [{ Code: "not-confirmed" }] && await Confirmations.AskAsync(actor))
+        {
+            return await useCase.ExecuteAsync(actor, input, Leaving);
+        }
+
+        return outcome.Problems is [{ Code: "not-allowed" }] && actor.SessionId is not null && !await Sessions.LivesAsync(actor, Leaving)
+            ? SignedOut
             : outcome;
     }
 
@@ -45,7 +58,16 @@ public abstract class RecordPage : ComponentBase, IDisposable
         Outcome<TResult> outcome = await AskAsync(useCase, input);
         if (!outcome.Succeeded)
         {
-            Navigation.NotFound();
+            if (outcome.Problems.Contains(SignedOut))
+            {
+                // The server asks who it is, and leads back here.
+                Navigation.Refresh(forceReload: true);
+            }
+            else
+            {
+                Navigation.NotFound();
+            }
+
             return default;
         }
 

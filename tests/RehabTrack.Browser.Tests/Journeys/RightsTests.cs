@@ -25,7 +25,10 @@ public sealed class RightsTests(ChromiumFixture chromium, OwnDemoFixture demo) :
 
         await assistant.Page.GetByRole(AriaRole.Button, new() { Name = "Save" }).ClickAsync();
 
-        await Assertions.Expect(assistant.Page.Locator("main")).ToContainTextAsync("This is not yours to do.");
+        await Assertions
+            .Expect(assistant.Page.Locator("main"))
+            .ToContainTextAsync("You are signed out, or your role has changed, and nothing was saved.");
+        await Assertions.Expect(assistant.Page.Locator("#use")).ToHaveValueAsync("kept by the assistant");
         await DemoPages.OpenHorseAsync(vet, "Quillon");
         await Assertions.Expect(vet.Page.Locator("main")).Not.ToContainTextAsync("kept by the assistant");
     }
