@@ -61,15 +61,7 @@ public sealed class SessionDoor(RecordsAccess access, AccessBook book)
             return false;
         }
 
-        try
-        {
-            await SessionLife.SeeAsync(records, session, now);
-        }
-        catch (Exception full) when (access.TroubleOf(full) is not null)
-        {
-            // What cannot be noted must not keep anybody from reading.
-        }
-
+        await SessionLife.SeeAsync(access, records, session, now);
         return true;
     }
 

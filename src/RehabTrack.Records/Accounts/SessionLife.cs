@@ -1,5 +1,6 @@
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Room;
 
 namespace RehabTrack.Records.Accounts;
 
@@ -28,14 +29,23 @@ internal static class SessionLife
         );
     }
 
-    /// <summary>Notes, to the minute, that somebody asked with a session.</summary>
-    public static async Task SeeAsync(RecordsContext records, SessionRecord? session, DateTime now)
+    /// <summary>Notes, to the minute, that somebody asked with a session: by a request, and at work in a page that is open.</summary>
+    public static async Task SeeAsync(RecordsAccess access, RecordsContext records, SessionRecord? session, DateTime now)
     {
-        if (session is not null && now - session.LastSeenAt >= SeenStep)
+        if (session is null || now - session.LastSeenAt < SeenStep)
+        {
+            return;
+        }
+
+        try
         {
             await records
                 .Sessions.Where(record => record.Id == session.Id)
                 .ExecuteUpdateAsync(record => record.SetProperty(row => row.LastSeenAt, now));
+        }
+        catch (Exception full) when (access.TroubleOf(full) is not null)
+        {
+            // What cannot be noted must not keep anybody from reading.
         }
     }
 

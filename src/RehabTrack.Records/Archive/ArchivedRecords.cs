@@ -14,15 +14,19 @@ internal static class ArchivedRecords
     /// <summary>The case of what shall come back was put away, too.</summary>
     public static Problem CaseFirst { get; } = new("case", "bring-back-case-first");
 
-    /// <summary>The record that was put away, as it was read.</summary>
+    /// <summary>Lets a record count again that was put away, as it was read.</summary>
+    /// <param name="session">Who asks.</param>
     /// <param name="records">Where to look.</param>
     /// <param name="input">Which, and the version that was read.</param>
     /// <param name="field">What names it in a problem.</param>
+    /// <param name="prepare">Changes it on the way, or says what keeps it away; nothing said lets it come.</param>
     /// <param name="cancellation">Gives up.</param>
-    public static async Task<Outcome<TRecord>> FindAsync<TRecord>(
+    public static async Task<Outcome<Saved>> BringBackAsync<TRecord>(
+        RecordsSession session,
         IQueryable<TRecord> records,
         RecordInput input,
         string field,
+        Func<TRecord, Task<IReadOnlyList<Problem>>> prepare,
         CancellationToken cancellation
     )
         where TRecord : KeptRecord
@@ -33,18 +37,23 @@ internal static class ArchivedRecords
             return RecordProblems.NotFound(field);
         }
 
-        return record.Version == input.Version ? record : RecordProblems.ChangedMeanwhile;
+        if (record.Version != input.Version)
+        {
+            return RecordProblems.ChangedMeanwhile;
+        }
+
+        IReadOnlyList<Problem> kept = await prepare(record);
+        if (kept.Count > 0)
+        {
+            return Outcome<Saved>.Failed(kept);
+        }
+
+        record.ArchivedAt = null;
+        await session.Records.SaveChangesAsync(cancellation);
+        return new Saved(record.Id, record.Version);
     }
 
     /// <summary>Whether a horse counts.</summary>
     public static Task<bool> IsHereAsync(RecordsContext records, Guid horseId, CancellationToken cancellation) =>
         records.Horses.AnyAsync(horse => horse.Id == horseId && horse.ArchivedAt == null, cancellation);
-
-    /// <summary>Lets a record count again, with what else was changed.</summary>
-    public static async Task<Outcome<Saved>> BringBackAsync(RecordsSession session, KeptRecord record, CancellationToken cancellation)
-    {
-        record.ArchivedAt = null;
-        await session.Records.SaveChangesAsync(cancellation);
-        return new Saved(record.Id, record.Version);
-    }
 }

@@ -1,5 +1,4 @@
 using RehabTrack.Records.Archive;
-using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 
@@ -10,25 +9,22 @@ public sealed class BringBackCare(RecordsAccess access) : Command<RecordInput, S
 {
     private protected override Right Right => Right.WorkOnExercise;
 
-    private protected override async Task<Outcome<Saved>> WriteAsync(
-        RecordsSession session,
-        RecordInput input,
-        CancellationToken cancellation
-    )
-    {
-        Outcome<CareRecord> found = await ArchivedRecords.FindAsync(session.Records.Care, input, "care", cancellation);
-        if (!found.Succeeded)
-        {
-            return Outcome<Saved>.Failed(found.Problems);
-        }
+    private protected override Task<Outcome<Saved>> WriteAsync(RecordsSession session, RecordInput input, CancellationToken cancellation) =>
+        ArchivedRecords.BringBackAsync(
+            session,
+            session.Records.Care,
+            input,
+            "care",
+            async care =>
+            {
+                if (!await ArchivedRecords.IsHereAsync(session.Records, care.HorseId, cancellation))
+                {
+                    return [ArchivedRecords.HorseFirst];
+                }
 
-        CareRecord care = found.Value;
-        if (!await ArchivedRecords.IsHereAsync(session.Records, care.HorseId, cancellation))
-        {
-            return ArchivedRecords.HorseFirst;
-        }
-
-        care.ArchivedReason = null;
-        return await ArchivedRecords.BringBackAsync(session, care, cancellation);
-    }
+                care.ArchivedReason = null;
+                return [];
+            },
+            cancellation
+        );
 }

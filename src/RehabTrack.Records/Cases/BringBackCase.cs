@@ -1,6 +1,5 @@
 using RehabTrack.Records.Archive;
 using RehabTrack.Records.Exercise;
-using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 
@@ -11,26 +10,23 @@ public sealed class BringBackCase(RecordsAccess access) : Command<RecordInput, S
 {
     private protected override Right Right => Right.ChangeCases;
 
-    private protected override async Task<Outcome<Saved>> WriteAsync(
-        RecordsSession session,
-        RecordInput input,
-        CancellationToken cancellation
-    )
-    {
-        Outcome<CaseRecord> found = await ArchivedRecords.FindAsync(session.Records.Cases, input, "case", cancellation);
-        if (!found.Succeeded)
-        {
-            return Outcome<Saved>.Failed(found.Problems);
-        }
+    private protected override Task<Outcome<Saved>> WriteAsync(RecordsSession session, RecordInput input, CancellationToken cancellation) =>
+        ArchivedRecords.BringBackAsync(
+            session,
+            session.Records.Cases,
+            input,
+            "case",
+            async injury =>
+            {
+                if (!await ArchivedRecords.IsHereAsync(session.Records, injury.HorseId, cancellation))
+                {
+                    return [ArchivedRecords.HorseFirst];
+                }
 
-        CaseRecord injury = found.Value;
-        if (!await ArchivedRecords.IsHereAsync(session.Records, injury.HorseId, cancellation))
-        {
-            return ArchivedRecords.HorseFirst;
-        }
-
-        await ExerciseHolds.ReturnAsync(session, injury, cancellation);
-        session.Touch(injury.Id);
-        return await ArchivedRecords.BringBackAsync(session, injury, cancellation);
-    }
+                await ExerciseHolds.ReturnAsync(session, injury, cancellation);
+                session.Touch(injury.Id);
+                return [];
+            },
+            cancellation
+        );
 }

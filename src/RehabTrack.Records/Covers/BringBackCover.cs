@@ -1,5 +1,5 @@
+using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Archive;
-using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 
@@ -16,29 +16,19 @@ public sealed class BringBackCover(RecordsAccess access) : Command<RecordInput, 
         CancellationToken cancellation
     )
     {
-        Outcome<CoverRecord> found = await ArchivedRecords.FindAsync(session.Records.Covers, input, "cover", cancellation);
-        if (!found.Succeeded)
-        {
-            return Outcome<Saved>.Failed(found.Problems);
-        }
-
-        CoverRecord cover = found.Value;
-        Checks checks = new();
-        CoverView[] meanwhile = await CoverRules.CheckAsync(
+        IReadOnlyList<Problem> cautions = [];
+        Outcome<Saved> back = await ArchivedRecords.BringBackAsync(
             session,
-            checks,
-            cover.VetId,
-            cover.CoveringVetId,
-            cover.From,
-            cover.To,
+            session.Records.Covers,
+            input,
+            "cover",
+            async cover =>
+            {
+                (IReadOnlyList<Problem> wrong, cautions) = await CoverRules.CheckAsync(session, cover, cancellation);
+                return wrong;
+            },
             cancellation
         );
-        if (checks.Any)
-        {
-            return checks.Problems;
-        }
-
-        Outcome<Saved> back = await ArchivedRecords.BringBackAsync(session, cover, cancellation);
-        return Outcome<Saved>.Of(back.Value, CoverRules.Cautions(meanwhile, cover.CoveringVetId));
+        return back.Succeeded ? Outcome<Saved>.Of(back.Value, cautions) : back;
     }
 }

@@ -9,52 +9,48 @@ namespace RehabTrack.Records.Covers;
 /// <summary>What cover must keep to: two vets who are here, days that are not over, and one who stands in at a time.</summary>
 internal static class CoverRules
 {
-    /// <summary>Adds what is wrong, and yields the cover that is set for some of these days already.</summary>
-    public static async Task<CoverView[]> CheckAsync(
+    /// <summary>What is wrong with cover that is about to count, and what is to be minded: who stands in may be away, too, on some of the days.</summary>
+    public static async Task<(IReadOnlyList<Problem> Wrong, IReadOnlyList<Problem> Cautions)> CheckAsync(
         RecordsSession session,
-        Checks checks,
-        Guid vetId,
-        Guid coveringVetId,
-        DateOnly from,
-        DateOnly to,
+        CoverRecord cover,
         CancellationToken cancellation
     )
     {
-        await VetAsync(checks, session.Records, "vetId", vetId, cancellation);
-        await VetAsync(checks, session.Records, "coveringVetId", coveringVetId, cancellation);
-        if (vetId == coveringVetId)
+        Checks checks = new();
+        await VetAsync(checks, session.Records, "vetId", cover.VetId, cancellation);
+        await VetAsync(checks, session.Records, "coveringVetId", cover.CoveringVetId, cancellation);
+        if (cover.VetId == cover.CoveringVetId)
         {
             checks.Add(new Problem("coveringVetId", "cover-by-oneself"));
         }
 
-        if (to < from)
+        if (cover.To < cover.From)
         {
-            checks.Add(new Problem("to", "cover-ends-before-it-begins", RecordText.Of(to), RecordText.Of(from)));
+            checks.Add(new Problem("to", "cover-ends-before-it-begins", RecordText.Of(cover.To), RecordText.Of(cover.From)));
         }
-        else if (to < session.Today)
+        else if (cover.To < session.Today)
         {
-            checks.Add(new Problem("to", "cover-in-the-past", RecordText.Of(to), RecordText.Of(session.Today)));
+            checks.Add(new Problem("to", "cover-in-the-past", RecordText.Of(cover.To), RecordText.Of(session.Today)));
         }
 
         CoverView[] standing = await CoverRows.FromAsync(session.Records, session.Today, cancellation);
-        CoverView[] meanwhile = [.. standing.Where(other => other.From <= to && other.To >= from)];
-        if (meanwhile.FirstOrDefault(other => other.VetId == vetId) is { } already)
+        CoverView[] meanwhile = [.. standing.Where(other => other.From <= cover.To && other.To >= cover.From)];
+        if (meanwhile.FirstOrDefault(other => other.VetId == cover.VetId) is { } already)
         {
             checks.Add(
                 new Problem("vetId", "cover-set-already", already.CoveringVet, RecordText.Of(already.From), RecordText.Of(already.To))
             );
         }
 
-        return meanwhile;
+        return (
+            checks.Problems,
+            [
+                .. meanwhile
+                    .Where(other => other.VetId == cover.CoveringVetId)
+                    .Select(other => new Problem("coveringVetId", "vet-away", other.CoveringVet)),
+            ]
+        );
     }
-
-    /// <summary>Who stands in is away, too, on some of the days.</summary>
-    public static IReadOnlyList<Problem> Cautions(IEnumerable<CoverView> meanwhile, Guid coveringVetId) =>
-        [
-            .. meanwhile
-                .Where(other => other.VetId == coveringVetId)
-                .Select(other => new Problem("coveringVetId", "vet-away", other.CoveringVet)),
-        ];
 
     private static async Task VetAsync(Checks checks, RecordsContext records, string field, Guid id, CancellationToken cancellation)
     {

@@ -1,3 +1,4 @@
+using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
@@ -18,22 +19,6 @@ public sealed class SaveCover(RecordsAccess access) : Command<SaveCoverInput, Sa
         CancellationToken cancellation
     )
     {
-        RecordsContext records = session.Records;
-        Checks checks = new();
-        CoverView[] meanwhile = await CoverRules.CheckAsync(
-            session,
-            checks,
-            input.VetId,
-            input.CoveringVetId,
-            input.From,
-            input.To,
-            cancellation
-        );
-        if (checks.Any)
-        {
-            return checks.Problems;
-        }
-
         CoverRecord cover = new()
         {
             Id = session.NewId(),
@@ -42,8 +27,14 @@ public sealed class SaveCover(RecordsAccess access) : Command<SaveCoverInput, Sa
             From = input.From,
             To = input.To,
         };
-        records.Covers.Add(cover);
-        await records.SaveChangesAsync(cancellation);
-        return Outcome<Saved>.Of(new Saved(cover.Id, cover.Version), CoverRules.Cautions(meanwhile, cover.CoveringVetId));
+        (IReadOnlyList<Problem> wrong, IReadOnlyList<Problem> cautions) = await CoverRules.CheckAsync(session, cover, cancellation);
+        if (wrong.Count > 0)
+        {
+            return Outcome<Saved>.Failed(wrong);
+        }
+
+        session.Records.Covers.Add(cover);
+        await session.Records.SaveChangesAsync(cancellation);
+        return Outcome<Saved>.Of(new Saved(cover.Id, cover.Version), cautions);
     }
 }

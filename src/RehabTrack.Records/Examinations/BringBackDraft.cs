@@ -18,28 +18,38 @@ public sealed class BringBackDraft(RecordsAccess access) : Command<RecordInput, 
         CancellationToken cancellation
     )
     {
-        RecordsContext records = session.Records;
-        Outcome<ExaminationRecord> found = await ArchivedRecords.FindAsync(records.Examinations, input, "examination", cancellation);
-        if (!found.Succeeded)
+        Guid? caseId = null;
+        Outcome<Saved> back = await ArchivedRecords.BringBackAsync(
+            session,
+            session.Records.Examinations,
+            input,
+            "examination",
+            async draft =>
+            {
+                CaseRecord injury = await session
+                    .Records.Cases.AsNoTracking()
+                    .FirstAsync(record => record.Id == draft.CaseId, cancellation);
+                if (!await ArchivedRecords.IsHereAsync(session.Records, injury.HorseId, cancellation))
+                {
+                    return [ArchivedRecords.HorseFirst];
+                }
+
+                if (injury.ArchivedAt is not null)
+                {
+                    return [ArchivedRecords.CaseFirst];
+                }
+
+                draft.WrittenAt = session.Now;
+                caseId = injury.Id;
+                return [];
+            },
+            cancellation
+        );
+        if (caseId is { } touched)
         {
-            return Outcome<Saved>.Failed(found.Problems);
+            await ExerciseHolds.ReviewDraftsAsync(session, touched, cancellation);
         }
 
-        ExaminationRecord draft = found.Value;
-        CaseRecord injury = await records.Cases.AsNoTracking().FirstAsync(record => record.Id == draft.CaseId, cancellation);
-        if (!await ArchivedRecords.IsHereAsync(records, injury.HorseId, cancellation))
-        {
-            return ArchivedRecords.HorseFirst;
-        }
-
-        if (injury.ArchivedAt is not null)
-        {
-            return ArchivedRecords.CaseFirst;
-        }
-
-        draft.WrittenAt = session.Now;
-        Outcome<Saved> back = await ArchivedRecords.BringBackAsync(session, draft, cancellation);
-        await ExerciseHolds.ReviewDraftsAsync(session, draft.CaseId, cancellation);
         return back;
     }
 }

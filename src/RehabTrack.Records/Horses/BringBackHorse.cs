@@ -1,6 +1,5 @@
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Records.Archive;
-using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 
@@ -14,30 +13,26 @@ public sealed class BringBackHorse(RecordsAccess access) : Command<RecordInput, 
 {
     private protected override Right Right => Right.ChangeHorses;
 
-    private protected override async Task<Outcome<Saved>> WriteAsync(
-        RecordsSession session,
-        RecordInput input,
-        CancellationToken cancellation
-    )
-    {
-        RecordsContext records = session.Records;
-        Outcome<HorseRecord> found = await ArchivedRecords.FindAsync(records.Horses, input, "horse", cancellation);
-        if (!found.Succeeded)
-        {
-            return Outcome<Saved>.Failed(found.Problems);
-        }
+    private protected override Task<Outcome<Saved>> WriteAsync(RecordsSession session, RecordInput input, CancellationToken cancellation) =>
+        ArchivedRecords.BringBackAsync(
+            session,
+            session.Records.Horses,
+            input,
+            "horse",
+            async horse =>
+            {
+                if (horse.Microchip is { } chip && await HorseChips.TakenAsync(session.Records, chip, horse.Id, cancellation) is { } taken)
+                {
+                    return [taken];
+                }
 
-        HorseRecord horse = found.Value;
-        if (horse.Microchip is { } chip && await HorseChips.TakenAsync(records, chip, horse.Id, cancellation) is { } taken)
-        {
-            return taken;
-        }
-
-        Guid[] cases = await records
-            .Cases.Where(injury => injury.HorseId == horse.Id && injury.ArchivedAt == null)
-            .Select(injury => injury.Id)
-            .ToArrayAsync(cancellation);
-        Array.ForEach(cases, session.Touch);
-        return await ArchivedRecords.BringBackAsync(session, horse, cancellation);
-    }
+                Guid[] cases = await session
+                    .Records.Cases.Where(injury => injury.HorseId == horse.Id && injury.ArchivedAt == null)
+                    .Select(injury => injury.Id)
+                    .ToArrayAsync(cancellation);
+                Array.ForEach(cases, session.Touch);
+                return [];
+            },
+            cancellation
+        );
 }

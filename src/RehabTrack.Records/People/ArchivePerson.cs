@@ -32,7 +32,7 @@ public sealed class ArchivePerson(RecordsAccess access) : Command<RecordInput, S
             return new Rechecks.Quantities.Problem("person", "own-sign-in");
         }
 
-        bool concernsStaff = person.CanSignIn || RightsTable.IsStaff(person.Role);
+        bool concernsStaff = RightsTable.ConcernsStaff(person.Role, person.CanSignIn);
         if (concernsStaff && !session.Allows(Right.ChangeStaff))
         {
             return RecordProblems.VetOnly("person");

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Archive;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
@@ -14,36 +15,28 @@ public sealed class BringBackPerson(RecordsAccess access) : Command<RecordInput,
 {
     private protected override Right Right => Right.ChangeContacts;
 
-    private protected override async Task<Outcome<Saved>> WriteAsync(
-        RecordsSession session,
-        RecordInput input,
-        CancellationToken cancellation
-    )
-    {
-        Outcome<PersonRecord> found = await ArchivedRecords.FindAsync(session.Records.People, input, "person", cancellation);
-        if (!found.Succeeded)
-        {
-            return Outcome<Saved>.Failed(found.Problems);
-        }
+    private protected override Task<Outcome<Saved>> WriteAsync(RecordsSession session, RecordInput input, CancellationToken cancellation) =>
+        ArchivedRecords.BringBackAsync(
+            session,
+            session.Records.People,
+            input,
+            "person",
+            async person =>
+            {
+                bool concernsStaff = RightsTable.ConcernsStaff(person.Role, person.CanSignIn);
+                if (concernsStaff && !session.Allows(Right.ChangeStaff))
+                {
+                    return [RecordProblems.VetOnly("person")];
+                }
 
-        PersonRecord person = found.Value;
-        bool concernsStaff = person.CanSignIn || RightsTable.IsStaff(person.Role);
-        if (concernsStaff && !session.Allows(Right.ChangeStaff))
-        {
-            return RecordProblems.VetOnly("person");
-        }
+                IQueryable<PersonRecord> self = session.Records.People.Where(record => record.Id == person.Id);
+                if (!await ErasedPeople.Without(session.Records, self).AnyAsync(cancellation))
+                {
+                    return [new Problem("person", "bring-back-erased")];
+                }
 
-        IQueryable<PersonRecord> self = session.Records.People.Where(record => record.Id == person.Id);
-        if (!await ErasedPeople.Without(session.Records, self).AnyAsync(cancellation))
-        {
-            return new Rechecks.Quantities.Problem("person", "bring-back-erased");
-        }
-
-        if (concernsStaff && !await session.UseConfirmationAsync(cancellation))
-        {
-            return RecordProblems.NotConfirmed;
-        }
-
-        return await ArchivedRecords.BringBackAsync(session, person, cancellation);
-    }
+                return concernsStaff && !await session.UseConfirmationAsync(cancellation) ? [RecordProblems.NotConfirmed] : [];
+            },
+            cancellation
+        );
 }

@@ -37,9 +37,8 @@ public sealed class SavePerson(RecordsAccess access) : Command<SavePersonInput, 
         }
 
         bool concernsStaff =
-            input.CanSignIn
-            || RightsTable.IsStaff(input.Role)
-            || (person is not null && (person.CanSignIn || RightsTable.IsStaff(person.Role)));
+            RightsTable.ConcernsStaff(input.Role, input.CanSignIn)
+            || (person is not null && RightsTable.ConcernsStaff(person.Role, person.CanSignIn));
         if (concernsStaff && !session.Allows(Right.ChangeStaff))
         {
             checks.Add(RecordProblems.VetOnly("role"));

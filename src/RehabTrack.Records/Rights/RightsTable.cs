@@ -31,6 +31,9 @@ public static class RightsTable
             Role.ReferringVet => Outside(right) || right is Right.SeeReports ? Reach.OwnHorses : Reach.None,
         };
 
+    /// <summary>Whether it is for who may change staff to say: who works here, and who comes in by a name of their own.</summary>
+    public static bool ConcernsStaff(Role role, bool canSignIn) => canSignIn || IsStaff(role);
+
     /// <summary>Whether the role belongs to those who work in the practice.</summary>
     public static bool IsStaff(Role role) => role is Role.Administrator or Role.Vet or Role.Assistant;
 

@@ -41,25 +41,12 @@ public abstract class UseCase<TInput, TResult>
             }
 
             ArgumentNullException.ThrowIfNull(input);
-            await SeeAsync(records, granted.Session, now);
+            await SessionLife.SeeAsync(access, records, granted.Session, now);
             return await RunAsync(new RecordsSession(records, granted, now), input, cancellation);
         }
         catch (Exception broken) when (access.TroubleOf(broken) is { } trouble)
         {
             return trouble;
-        }
-    }
-
-    // Somebody at work in an open page asks for no other: their session is seen here, too.
-    private async Task SeeAsync(RecordsContext records, SessionRecord? session, DateTime now)
-    {
-        try
-        {
-            await SessionLife.SeeAsync(records, session, now);
-        }
-        catch (Exception full) when (access.TroubleOf(full) is not null)
-        {
-            // What cannot be noted must not keep anybody from reading.
         }
     }
 

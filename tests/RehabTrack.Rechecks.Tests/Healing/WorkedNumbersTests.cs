@@ -9,8 +9,8 @@ namespace RehabTrack.Rechecks.Tests.Healing;
 
 /// <summary>
 /// Numbers that the project's methods name in passing, each reckoned here or asked of the engine. Numbers of what is not built have no
-/// check: areas of outlines traced in an image (shoelace; an ellipse of 100 × 80 pixels), a Theil-Sen slope with its interval, Fieller's
-/// interval.
+/// check: areas of outlines traced in an image (shoelace; an ellipse of 100 × 80 pixels), a Theil-Sen slope with its interval. Fieller's
+/// interval stands, as a baseline, in LogLinearInversionTests.
 /// </summary>
 public sealed class WorkedNumbersTests
 {

@@ -100,19 +100,7 @@ public sealed class BringBackTests
     public async Task Who_was_erased_is_not_listed_and_does_not_come_back()
     {
         await using RecordsHouse house = await RecordsHouse.BuildAsync();
-        Saved owner = (
-            await house
-                .Get<SavePerson>()
-                .ExecuteAsync(
-                    house.Vet,
-                    new SavePersonInput
-                    {
-                        CommandId = Guid.NewGuid(),
-                        Name = "Quilla Overwater",
-                        Role = Role.Owner,
-                    }
-                )
-        ).Value;
+        Saved owner = await house.AddAsync("Quilla Overwater", Role.Owner);
         Saved away = await DoneAsync(house, house.Get<ArchivePerson>(), owner);
         Assert.Single(await ListAsync(house, ArchivedKind.Person));
 

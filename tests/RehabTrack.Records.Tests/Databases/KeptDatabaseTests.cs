@@ -41,108 +41,78 @@ public sealed class KeptDatabaseTests
     public async Task A_kept_database_is_migrated_and_read_by_this_version(string name)
     {
         await MakeWhenAskedAsync();
-        string folder = Directory.CreateTempSubdirectory("rehabtrack-records-").FullName;
-        try
-        {
-            File.Copy(FileOf(name), Path.Combine(folder, "rehabtrack.db"));
-            await using RecordsHouse house = await RecordsHouse.BuildAsync(folder);
-            await house.Get<RenewSummaries>().RunAsync();
+        using KeptCopy copy = new(name);
+        await using RecordsHouse house = await RecordsHouse.BuildAsync(copy.Folder);
+        await house.Get<RenewSummaries>().RunAsync();
 
-            Assert.Equal("Edda Marrow", house.Vet.Name);
-            Assert.Empty(await house.LookAsync(records => records.Database.GetPendingMigrationsAsync()));
-            HorseRow row = Assert.Single((await house.Get<FindHorses>().ExecuteAsync(house.Vet, new FindHorsesInput())).Value.Rows);
-            Assert.Equal(("Thistle Vane", "999000000000001", 2015), (row.Name, row.Microchip, row.BirthYear));
-            CaseView view = (await house.Get<GetCase>().ExecuteAsync(house.Vet, Assert.Single(row.OpenCases).Id)).Value;
-            Assert.Equal(
-                [
-                    ExaminationState.History,
-                    ExaminationState.History,
-                    ExaminationState.History,
-                    ExaminationState.Signed,
-                    ExaminationState.Draft,
-                ],
-                view.Examinations.Select(card => card.State)
-            );
-            Assert.Equal([3, 3, 3, 3], view.Course.Examinations.Select(examination => examination.Readings.Count));
-            ExaminationView signed = (await house.Get<GetExamination>().ExecuteAsync(house.Vet, view.Examinations[3].Id)).Value;
-            Assert.Equal([null, "Outline traced again"], signed.Versions.Select(version => version.Reason));
-            Assert.Equal([0.1, 0.12], signed.Versions.Select(version => version.Content.Readings[1].Values.LesionAreaCm2!.Value));
-            Assert.Equal("Same vessel beside it", Assert.Single(view.LinkWords).Reason);
-            Assert.True((await house.Get<GetChanges>().ExecuteAsync(house.Vet, view.Id)).Value.Count >= 8);
-            TrailCheck trail = await house.VerifyAsync();
-            Assert.Null(trail.FirstBreak);
-            Assert.True(trail.Lines >= 8);
-            Assert.Equal("{\"columns\":[]}", (await house.Get<FindMapping>().ExecuteAsync(house.Vet, "headings")).Value);
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
+        Assert.Equal("Edda Marrow", house.Vet.Name);
+        Assert.Empty(await house.LookAsync(records => records.Database.GetPendingMigrationsAsync()));
+        HorseRow row = Assert.Single((await house.Get<FindHorses>().ExecuteAsync(house.Vet, new FindHorsesInput())).Value.Rows);
+        Assert.Equal(("Thistle Vane", "999000000000001", 2015), (row.Name, row.Microchip, row.BirthYear));
+        CaseView view = (await house.Get<GetCase>().ExecuteAsync(house.Vet, Assert.Single(row.OpenCases).Id)).Value;
+        Assert.Equal(
+            [ExaminationState.History, ExaminationState.History, ExaminationState.History, ExaminationState.Signed, ExaminationState.Draft],
+            view.Examinations.Select(card => card.State)
+        );
+        Assert.Equal([3, 3, 3, 3], view.Course.Examinations.Select(examination => examination.Readings.Count));
+        ExaminationView signed = (await house.Get<GetExamination>().ExecuteAsync(house.Vet, view.Examinations[3].Id)).Value;
+        Assert.Equal([null, "Outline traced again"], signed.Versions.Select(version => version.Reason));
+        Assert.Equal([0.1, 0.12], signed.Versions.Select(version => version.Content.Readings[1].Values.LesionAreaCm2!.Value));
+        Assert.Equal("Same vessel beside it", Assert.Single(view.LinkWords).Reason);
+        Assert.True((await house.Get<GetChanges>().ExecuteAsync(house.Vet, view.Id)).Value.Count >= 8);
+        TrailCheck trail = await house.VerifyAsync();
+        Assert.Null(trail.FirstBreak);
+        Assert.True(trail.Lines >= 8);
+        Assert.Equal("{\"columns\":[]}", (await house.Get<FindMapping>().ExecuteAsync(house.Vet, "headings")).Value);
     }
 
     [Fact]
     public async Task A_kept_history_of_exercise_is_read_by_this_version_line_by_line()
     {
-        string folder = Directory.CreateTempSubdirectory("rehabtrack-records-").FullName;
-        try
-        {
-            File.Copy(FileOf("issue-c"), Path.Combine(folder, "rehabtrack.db"));
-            await using RecordsHouse house = await RecordsHouse.BuildAsync(folder);
-            HorseRow row = Assert.Single((await house.Get<FindHorses>().ExecuteAsync(house.Vet, new FindHorsesInput())).Value.Rows);
-            ExerciseHouse at = ExerciseHouse.In(house, row.Id, Assert.Single(row.OpenCases).Id);
+        using KeptCopy copy = new("issue-c");
+        await using RecordsHouse house = await RecordsHouse.BuildAsync(copy.Folder);
+        HorseRow row = Assert.Single((await house.Get<FindHorses>().ExecuteAsync(house.Vet, new FindHorsesInput())).Value.Rows);
+        ExerciseHouse at = ExerciseHouse.In(house, row.Id, Assert.Single(row.OpenCases).Id);
 
-            ExerciseView view = await at.ViewAsync();
-            Assert.Equal(
-                [typeof(PlanSigned), typeof(DayLogged), typeof(ConcernOpened), typeof(DecisionSigned), typeof(WorkLowered)],
-                view.Lines.Select(line => line.Entry.GetType())
-            );
-            Assert.Equal(
-                ExerciseHouse.Plan.Steps.Select(step => (step.Name, step.Walk, step.Trot, step.Modes, step.Gate?.Criteria)),
-                view.Plan!.Plan.Steps.Select(step => (step.Name, step.Walk, step.Trot, step.Modes, step.Gate?.Criteria))
-            );
-            DayLog log = Assert.Single(view.Logs);
-            Assert.Equal((new OutingMinutes(20), SignGrade.None, WorkModes.InHand), (log.Done, log.Heat, log.Modes));
-            Decision decided = Assert.IsType<DecisionSigned>(Assert.Single(view.Decisions).Line.Entry).Decision;
-            Assert.Equal(("as seen", DecisionKind.Hold), (decided.Reason, decided.Kind));
-            Assert.True(Assert.Single(view.Concerns).IsAnswered);
-            Assert.Equal(10, view.Today.Work.Outing.Walk);
-            CareEntry care = Assert.Single((await house.Get<ListCare>().ExecuteAsync(house.Vet, at.Horse)).Value).Entry;
-            Assert.Equal((CareKind.PlateletRichPlasma, new DateOnly(2026, 12, 8)), (care.Kind, care.StandDownUntil));
-            BoardRow booked = await house.RowAsync(at.Case);
-            Assert.Equal((new DateOnly(2027, 1, 3), "Box 4"), (booked.Booking!.Date, booked.Booking.Place));
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
+        ExerciseView view = await at.ViewAsync();
+        Assert.Equal(
+            [typeof(PlanSigned), typeof(DayLogged), typeof(ConcernOpened), typeof(DecisionSigned), typeof(WorkLowered)],
+            view.Lines.Select(line => line.Entry.GetType())
+        );
+        Assert.Equal(
+            ExerciseHouse.Plan.Steps.Select(step => (step.Name, step.Walk, step.Trot, step.Modes, step.Gate?.Criteria)),
+            view.Plan!.Plan.Steps.Select(step => (step.Name, step.Walk, step.Trot, step.Modes, step.Gate?.Criteria))
+        );
+        DayLog log = Assert.Single(view.Logs);
+        Assert.Equal((new OutingMinutes(20), SignGrade.None, WorkModes.InHand), (log.Done, log.Heat, log.Modes));
+        Decision decided = Assert.IsType<DecisionSigned>(Assert.Single(view.Decisions).Line.Entry).Decision;
+        Assert.Equal(("as seen", DecisionKind.Hold), (decided.Reason, decided.Kind));
+        Assert.True(Assert.Single(view.Concerns).IsAnswered);
+        Assert.Equal(10, view.Today.Work.Outing.Walk);
+        CareEntry care = Assert.Single((await house.Get<ListCare>().ExecuteAsync(house.Vet, at.Horse)).Value).Entry;
+        Assert.Equal((CareKind.PlateletRichPlasma, new DateOnly(2026, 12, 8)), (care.Kind, care.StandDownUntil));
+        BoardRow booked = await house.RowAsync(at.Case);
+        Assert.Equal((new DateOnly(2027, 1, 3), "Box 4"), (booked.Booking!.Date, booked.Booking.Place));
     }
 
     [Fact]
     public async Task A_kept_account_and_what_was_being_typed_are_read_by_this_version()
     {
-        string folder = Directory.CreateTempSubdirectory("rehabtrack-records-").FullName;
-        try
-        {
-            File.Copy(FileOf("issue-d"), Path.Combine(folder, "rehabtrack.db"));
-            await using RecordsHouse house = await RecordsHouse.BuildAsync(folder);
-            HorseRow row = Assert.Single((await house.Get<FindHorses>().ExecuteAsync(house.Vet, new FindHorsesInput())).Value.Rows);
+        using KeptCopy copy = new("issue-d");
+        await using RecordsHouse house = await RecordsHouse.BuildAsync(copy.Folder);
+        HorseRow row = Assert.Single((await house.Get<FindHorses>().ExecuteAsync(house.Vet, new FindHorsesInput())).Value.Rows);
 
-            SignInAccount account = (await house.Get<AccountStore>().ByNameAsync(SignInAccount.Fold("EDDA")))!;
-            Assert.Equal((house.Vet.PersonId, "a hash of the password"), (account.PersonId, account.PasswordHash));
-            Assert.Equal(house.Vet.Name, (await house.Get<AccountStore>().PersonAsync(account))!.Name);
-            Assert.Equal(
-                "Firefox, Android",
-                Assert.Single(await house.LookAsync(records => records.Sessions.Select(session => session.Browser).ToArrayAsync()))
-            );
-            TypedView typed = Assert.Single(
-                (await house.Get<GetTyped>().ExecuteAsync(house.Vet, new GetTypedInput(row.Id, TypedForm.Decision))).Value
-            );
-            Assert.Equal([KeyValuePair.Create("reason", "fills in")], typed.Fields);
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
+        SignInAccount account = (await house.Get<AccountStore>().ByNameAsync(SignInAccount.Fold("EDDA")))!;
+        Assert.Equal((house.Vet.PersonId, "a hash of the password"), (account.PersonId, account.PasswordHash));
+        Assert.Equal(house.Vet.Name, (await house.Get<AccountStore>().PersonAsync(account))!.Name);
+        Assert.Equal(
+            "Firefox, Android",
+            Assert.Single(await house.LookAsync(records => records.Sessions.Select(session => session.Browser).ToArrayAsync()))
+        );
+        TypedView typed = Assert.Single(
+            (await house.Get<GetTyped>().ExecuteAsync(house.Vet, new GetTypedInput(row.Id, TypedForm.Decision))).Value
+        );
+        Assert.Equal([KeyValuePair.Create("reason", "fills in")], typed.Fields);
     }
 
     private static async Task MakeWhenAskedAsync()
@@ -309,5 +279,15 @@ public sealed class KeptDatabaseTests
             ).Succeeded
         );
         Assert.True((await at.House.BookAsync(at.Case, 40, "09:30", "Box 4")).Succeeded);
+    }
+
+    /// <summary>A folder with a copy of a kept database, gone afterwards.</summary>
+    private sealed class KeptCopy : IDisposable
+    {
+        public KeptCopy(string name) => File.Copy(FileOf(name), Path.Combine(Folder, "rehabtrack.db"));
+
+        public string Folder { get; } = Directory.CreateTempSubdirectory("rehabtrack-records-").FullName;
+
+        public void Dispose() => Directory.Delete(Folder, recursive: true);
     }
 }

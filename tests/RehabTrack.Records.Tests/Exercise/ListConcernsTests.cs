@@ -3,7 +3,6 @@ using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Covers;
 using RehabTrack.Records.Exercise;
-using RehabTrack.Records.People;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 using RehabTrack.Records.Tests.Bookings;
@@ -129,25 +128,8 @@ public sealed class ListConcernsTests
         Assert.Equal("not-found", (await letter.ExecuteAsync(house.Trainer, (await house.ViewAsync()).Lines[0].Id)).Codes());
     }
 
-    private static async Task<Actor> VetAsync(RecordsHouse house, string name, string mail)
-    {
-        Saved person = (
-            await house
-                .Get<SavePerson>()
-                .ExecuteAsync(
-                    house.Vet,
-                    new SavePersonInput
-                    {
-                        CommandId = Guid.NewGuid(),
-                        Name = name,
-                        Role = Role.Vet,
-                        Mail = mail,
-                        CanSignIn = true,
-                    }
-                )
-        ).Value;
-        return new Actor(house.Vet.PracticeId, person.Id, Role.Vet, name);
-    }
+    private static async Task<Actor> VetAsync(RecordsHouse house, string name, string mail) =>
+        new(house.Vet.PracticeId, (await house.AddAsync(name, Role.Vet, mail: mail, canSignIn: true)).Id, Role.Vet, name);
 
     private static async Task<ConcernLetter> LetterAsync(RecordsHouse house, Guid horse) =>
         (

@@ -45,9 +45,19 @@ internal static class Wishes
                 )
         ).Value;
 
-    public static async Task<Actor> PersonAsync(this RecordsHouse house, string name, Role role, bool canSignIn = true)
-    {
-        Saved saved = (
+    public static async Task<Actor> PersonAsync(this RecordsHouse house, string name, Role role, bool canSignIn = true) =>
+        new(house.Vet.PracticeId, (await house.AddAsync(name, role, canSignIn: canSignIn)).Id, role, name);
+
+    /// <summary>A new person, as they were saved.</summary>
+    public static async Task<Saved> AddAsync(
+        this RecordsHouse house,
+        string name,
+        Role role,
+        string? phone = null,
+        string? mail = null,
+        bool canSignIn = false
+    ) =>
+        (
             await house
                 .Get<SavePerson>()
                 .ExecuteAsync(
@@ -57,12 +67,12 @@ internal static class Wishes
                         CommandId = Guid.NewGuid(),
                         Name = name,
                         Role = role,
+                        Phone = phone,
+                        Mail = mail,
                         CanSignIn = canSignIn,
                     }
                 )
         ).Value;
-        return new Actor(house.Vet.PracticeId, saved.Id, role, name);
-    }
 
     public static ExaminationContent Content(DateOnly date, params (double Level, double Lesion)[] levels) =>
         new()

@@ -146,22 +146,7 @@ public sealed class ErasePersonTests
         Assert.Null((await house.VerifyAsync()).FirstBreak);
     }
 
-    private static async Task<Saved> SaveAsync(RecordsHouse house, Role role) =>
-        (
-            await house
-                .Get<SavePerson>()
-                .ExecuteAsync(
-                    house.Vet,
-                    new SavePersonInput
-                    {
-                        CommandId = Guid.NewGuid(),
-                        Name = Name,
-                        Role = role,
-                        Phone = Phone,
-                        Mail = Mail,
-                    }
-                )
-        ).Value;
+    private static Task<Saved> SaveAsync(RecordsHouse house, Role role) => house.AddAsync(Name, role, Phone, Mail);
 
     private static async Task<PersonView> AwayAsync(RecordsHouse house) =>
         await ArchivedAsync(house, (await SaveAsync(house, Role.Owner)).Id);

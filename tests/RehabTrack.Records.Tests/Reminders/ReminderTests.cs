@@ -1,5 +1,4 @@
 using RehabTrack.Records.Horses;
-using RehabTrack.Records.People;
 using RehabTrack.Records.Reminders;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
@@ -68,20 +67,7 @@ public sealed class ReminderTests
 
     private static async Task<(Guid Case, Guid Trainer)> WithTrainerAsync(RecordsHouse house, string? mail)
     {
-        Guid trainer = (
-            await house
-                .Get<SavePerson>()
-                .ExecuteAsync(
-                    house.Vet,
-                    new SavePersonInput
-                    {
-                        CommandId = Guid.NewGuid(),
-                        Name = "Wren Ashby",
-                        Role = Role.Trainer,
-                        Mail = mail,
-                    }
-                )
-        ).Value.Id;
+        Guid trainer = (await house.AddAsync("Wren Ashby", Role.Trainer, mail: mail)).Id;
         Guid horse = (
             await house
                 .Get<SaveHorse>()

@@ -4,14 +4,23 @@ using Microsoft.Extensions.Logging;
 namespace RehabTrack.Web.Tests.Hosting;
 
 /// <summary>Hears all lines that get through the filters of the log.</summary>
-public sealed class HeardLogs : ILoggerProvider, ILogger
+/// <param name="withScopes">Whether it also hears what lines stand under, which the program's own log does not write.</param>
+public sealed class HeardLogs(bool withScopes = false) : ILoggerProvider, ILogger
 {
     public ConcurrentQueue<string> Lines { get; } = new();
 
     public ILogger CreateLogger(string categoryName) => this;
 
     public IDisposable? BeginScope<TState>(TState state)
-        where TState : notnull => null;
+        where TState : notnull
+    {
+        if (withScopes)
+        {
+            Lines.Enqueue(state.ToString() ?? "");
+        }
+
+        return null;
+    }
 
     public bool IsEnabled(LogLevel logLevel) => true;
 

@@ -1,6 +1,7 @@
 using Microsoft.Extensions.DependencyInjection;
 using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exercise;
+using RehabTrack.Rechecks.Suggestions;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Horses;
@@ -170,6 +171,40 @@ public sealed class HorseInRehab
                 }
             );
         Assert.True(signed.Succeeded, string.Join(", ", signed.Problems));
+    }
+
+    /// <summary>Signs a decision on the plan in force, from today, asked for more work.</summary>
+    /// <param name="kind">What is decided.</param>
+    /// <param name="until">Until when; null where it needs no end.</param>
+    /// <param name="disagreement">Why it is not what the rules suggest; null where it is.</param>
+    public async Task<ExerciseView> DecideAsync(DecisionKind kind, DateOnly? until = null, string? disagreement = null)
+    {
+        ExerciseView view = await ViewAsync();
+        Outcome<Saved> signed = await _practice
+            .Services.GetRequiredService<SignDecision>()
+            .ExecuteAsync(
+                _practice.Vet,
+                new SignDecisionInput
+                {
+                    CommandId = Guid.NewGuid(),
+                    HorseId = Id,
+                    SeenNumber = view.LastNumber,
+                    Decision = new Decision
+                    {
+                        Kind = kind,
+                        ValidUntil = until,
+                        PlanVersionId = view.Plan!.Plan.Id,
+                        From = Today,
+                        RecheckDate = Today.AddDays(60),
+                        Reason = "as seen",
+                    },
+                    Visit = new Visit(),
+                    Asked = AskedStep.More,
+                    Disagreement = disagreement,
+                }
+            );
+        Assert.True(signed.Succeeded, string.Join(", ", signed.Problems));
+        return await ViewAsync();
     }
 
     public Task<Outcome<LogAnswer>> ConcernAsync(string words) =>

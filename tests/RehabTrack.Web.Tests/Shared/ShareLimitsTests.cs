@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Net;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -60,7 +59,7 @@ public sealed class ShareLimitsTests(RunningApp app) : IClassFixture<RunningApp>
     public async Task The_secret_stands_in_no_log_however_much_is_logged()
     {
         string folder = Directory.CreateTempSubdirectory("rehabtrack-logs-").FullName;
-        using Heard heard = new();
+        using HeardLogs heard = new(withScopes: true);
         StartOptions options = StartOptions.Parse([
             "--data",
             folder,
@@ -115,31 +114,5 @@ public sealed class ShareLimitsTests(RunningApp app) : IClassFixture<RunningApp>
 
         Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
         Directory.Delete(folder, recursive: true);
-    }
-
-    private sealed class Heard : ILoggerProvider, ILogger
-    {
-        public ConcurrentQueue<string> Lines { get; } = new();
-
-        public ILogger CreateLogger(string categoryName) => this;
-
-        public IDisposable? BeginScope<TState>(TState state)
-            where TState : notnull
-        {
-            Lines.Enqueue(state.ToString() ?? "");
-            return null;
-        }
-
-        public bool IsEnabled(LogLevel logLevel) => true;
-
-        public void Log<TState>(
-            LogLevel logLevel,
-            EventId eventId,
-            TState state,
-            Exception? exception,
-            Func<TState, Exception?, string> formatter
-        ) => Lines.Enqueue($"{formatter(state, exception)} {exception}");
-
-        public void Dispose() => Lines.Clear();
     }
 }

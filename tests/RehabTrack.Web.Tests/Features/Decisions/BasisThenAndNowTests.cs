@@ -3,7 +3,6 @@ using Bunit;
 using Microsoft.Extensions.DependencyInjection;
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Healing;
-using RehabTrack.Rechecks.Suggestions;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Practices;
@@ -79,30 +78,7 @@ public sealed class BasisThenAndNowTests(EmptyPractice practice) : IClassFixture
     {
         HorseInRehab horse = await HorseInRehab.BuildAsync(practice, name);
         await horse.SignAsync(HorseInRehab.Plan);
-        ExerciseView view = await horse.ViewAsync();
-        Outcome<Saved> signed = await practice
-            .Services.GetRequiredService<SignDecision>()
-            .ExecuteAsync(
-                practice.Vet,
-                new SignDecisionInput
-                {
-                    CommandId = Guid.NewGuid(),
-                    HorseId = horse.Id,
-                    SeenNumber = view.LastNumber,
-                    Decision = new Decision
-                    {
-                        Kind = DecisionKind.Hold,
-                        PlanVersionId = view.Plan!.Plan.Id,
-                        From = HorseInRehab.Today,
-                        RecheckDate = HorseInRehab.Today.AddDays(60),
-                        Reason = "as seen",
-                    },
-                    Visit = new Visit(),
-                    Asked = AskedStep.More,
-                    Disagreement = "it goes well",
-                }
-            );
-        Assert.True(signed.Succeeded, string.Join(", ", signed.Problems));
+        await horse.DecideAsync(DecisionKind.Hold, disagreement: "it goes well");
         return horse;
     }
 }

@@ -6,7 +6,6 @@ using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Suggestions;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Rights;
-using RehabTrack.Records.Room;
 using RehabTrack.Web.Components.Forms;
 using RehabTrack.Web.Features.Decisions;
 using RehabTrack.Web.Tests.Hosting;
@@ -112,31 +111,6 @@ public sealed class TypedWordsTests(EmptyPractice practice) : IClassFixture<Empt
         Assert.NotEqual(after[0].Key, after[1].Key);
     }
 
-    private async Task<IReadOnlyList<DecisionView>> DecidedAsync(HorseInRehab horse)
-    {
-        ExerciseView view = await horse.ViewAsync();
-        Outcome<Saved> signed = await practice
-            .Services.GetRequiredService<SignDecision>()
-            .ExecuteAsync(
-                practice.Vet,
-                new SignDecisionInput
-                {
-                    CommandId = Guid.NewGuid(),
-                    HorseId = horse.Id,
-                    SeenNumber = view.LastNumber,
-                    Decision = new Decision
-                    {
-                        Kind = DecisionKind.Pause,
-                        PlanVersionId = view.Plan!.Plan.Id,
-                        From = HorseInRehab.Today,
-                        ValidUntil = HorseInRehab.Today.AddDays(7),
-                        RecheckDate = HorseInRehab.Today.AddDays(60),
-                        Reason = "as seen",
-                    },
-                    Visit = new Visit(),
-                }
-            );
-        Assert.Empty(signed.Problems);
-        return (await horse.ViewAsync()).Decisions;
-    }
+    private static async Task<IReadOnlyList<DecisionView>> DecidedAsync(HorseInRehab horse) =>
+        (await horse.DecideAsync(DecisionKind.Pause, HorseInRehab.Today.AddDays(7))).Decisions;
 }

@@ -51,10 +51,8 @@ public sealed class PlanEditorTests(EmptyPractice practice) : IClassFixture<Empt
     [Fact]
     public async Task Caps_of_an_outing_a_day_and_a_week_are_typed_kept_and_lower_the_permit()
     {
-        HorseInRehab horse = await HorseInRehab.BuildAsync(practice, "Capped");
-        await horse.DraftAsync(HorseInRehab.Plan);
         await using BunitContext tab = practice.Tab();
-        IRenderedComponent<PlanEditor> page = Open(tab, horse);
+        (HorseInRehab horse, IRenderedComponent<PlanEditor> page) = await OpenDraftAsync(tab, "Capped");
 
         await page.Find("#cap-outing").ChangeAsync(new ChangeEventArgs { Value = "18" });
         await page.Find("#cap-day").ChangeAsync(new ChangeEventArgs { Value = "30" });
@@ -70,10 +68,8 @@ public sealed class PlanEditorTests(EmptyPractice practice) : IClassFixture<Empt
     [Fact]
     public async Task A_problem_stands_beside_its_field_is_kept_in_the_draft_and_forbids_the_signature()
     {
-        HorseInRehab horse = await HorseInRehab.BuildAsync(practice, "Problem");
-        await horse.DraftAsync(HorseInRehab.Plan);
         await using BunitContext tab = practice.Tab();
-        IRenderedComponent<PlanEditor> page = Open(tab, horse);
+        (HorseInRehab horse, IRenderedComponent<PlanEditor> page) = await OpenDraftAsync(tab, "Problem");
         await page.Find("[aria-label='Change step 2']").ClickAsync(new());
 
         await page.Find("#step-2-trot-ceiling").ChangeAsync(new ChangeEventArgs { Value = "" });
@@ -87,10 +83,8 @@ public sealed class PlanEditorTests(EmptyPractice practice) : IClassFixture<Empt
     [Fact]
     public async Task An_increase_is_signed_as_an_advance_or_signed_away_but_never_by_the_way()
     {
-        HorseInRehab horse = await HorseInRehab.BuildAsync(practice, "Advance");
-        await horse.DraftAsync(HorseInRehab.Plan);
         await using BunitContext tab = practice.Tab();
-        IRenderedComponent<PlanEditor> page = Open(tab, horse);
+        (HorseInRehab horse, IRenderedComponent<PlanEditor> page) = await OpenDraftAsync(tab, "Advance");
 
         await page.Find(".sign-plan .form-foot .btn").ClickAsync(new());
         Assert.NotNull(page.Find(".increase .error"));
@@ -128,10 +122,8 @@ public sealed class PlanEditorTests(EmptyPractice practice) : IClassFixture<Empt
     [Fact]
     public async Task Two_people_at_one_draft_lose_nothing_until_one_chooses()
     {
-        HorseInRehab horse = await HorseInRehab.BuildAsync(practice, "Conflict");
-        await horse.DraftAsync(HorseInRehab.Plan);
         await using BunitContext tab = practice.Tab();
-        IRenderedComponent<PlanEditor> page = Open(tab, horse);
+        (HorseInRehab horse, IRenderedComponent<PlanEditor> page) = await OpenDraftAsync(tab, "Conflict");
         await horse.DraftAsync(HorseInRehab.Plan with { Title = "Theirs" });
 
         await page.Find("#title").ChangeAsync(new ChangeEventArgs { Value = "Mine" });
@@ -149,10 +141,8 @@ public sealed class PlanEditorTests(EmptyPractice practice) : IClassFixture<Empt
     [Fact]
     public async Task What_only_one_of_two_people_changed_is_taken_over_without_a_question()
     {
-        HorseInRehab horse = await HorseInRehab.BuildAsync(practice, "Together");
-        await horse.DraftAsync(HorseInRehab.Plan);
         await using BunitContext tab = practice.Tab();
-        IRenderedComponent<PlanEditor> page = Open(tab, horse);
+        (HorseInRehab horse, IRenderedComponent<PlanEditor> page) = await OpenDraftAsync(tab, "Together");
         PlanStep trot = HorseInRehab.Plan.Steps[1] with { Trot = new GaitRule(5, 5, 10) };
         await horse.DraftAsync(HorseInRehab.Plan with { Steps = [HorseInRehab.Plan.Steps[0], trot] });
 
@@ -167,10 +157,8 @@ public sealed class PlanEditorTests(EmptyPractice practice) : IClassFixture<Empt
     [Fact]
     public async Task Where_both_changed_each_field_is_chosen_by_itself_and_typing_goes_on_meanwhile()
     {
-        HorseInRehab horse = await HorseInRehab.BuildAsync(practice, "Chosen");
-        await horse.DraftAsync(HorseInRehab.Plan);
         await using BunitContext tab = practice.Tab();
-        IRenderedComponent<PlanEditor> page = Open(tab, horse);
+        (HorseInRehab horse, IRenderedComponent<PlanEditor> page) = await OpenDraftAsync(tab, "Chosen");
         PlanStep theirs = HorseInRehab.Plan.Steps[1] with { Trot = new GaitRule(5, 5, 10), Note = "on the school" };
         await horse.DraftAsync(HorseInRehab.Plan with { Title = "Theirs", Steps = [HorseInRehab.Plan.Steps[0], theirs] });
         await page.Find("[aria-label='Change step 2']").ClickAsync(new());
@@ -191,10 +179,8 @@ public sealed class PlanEditorTests(EmptyPractice practice) : IClassFixture<Empt
     [Fact]
     public async Task What_somebody_else_wrote_is_looked_at_before_the_plan_is_signed()
     {
-        HorseInRehab horse = await HorseInRehab.BuildAsync(practice, "Looked at");
-        await horse.DraftAsync(HorseInRehab.Plan);
         await using BunitContext tab = practice.Tab();
-        IRenderedComponent<PlanEditor> page = Open(tab, horse);
+        (HorseInRehab horse, IRenderedComponent<PlanEditor> page) = await OpenDraftAsync(tab, "Looked at");
         await page.Find("#sign-advance").ChangeAsync(new ChangeEventArgs { Value = "on" });
         await horse.DraftAsync(HorseInRehab.Plan with { Title = "Theirs" });
 
@@ -209,10 +195,8 @@ public sealed class PlanEditorTests(EmptyPractice practice) : IClassFixture<Empt
     [Fact]
     public async Task A_concern_that_came_meanwhile_is_shown_before_the_signature_counts()
     {
-        HorseInRehab horse = await HorseInRehab.BuildAsync(practice, "Meanwhile");
-        await horse.DraftAsync(HorseInRehab.Plan);
         await using BunitContext tab = practice.Tab();
-        IRenderedComponent<PlanEditor> page = Open(tab, horse);
+        (HorseInRehab horse, IRenderedComponent<PlanEditor> page) = await OpenDraftAsync(tab, "Meanwhile");
         await page.Find("#sign-advance").ChangeAsync(new ChangeEventArgs { Value = "on" });
         await horse.ConcernAsync("warm above the fetlock");
 
@@ -225,6 +209,14 @@ public sealed class PlanEditorTests(EmptyPractice practice) : IClassFixture<Empt
         Assert.Null((await horse.ViewAsync()).Plan);
         await page.Find(".sign-plan .form-foot .btn").ClickAsync(new());
         Assert.NotNull((await horse.ViewAsync()).Plan);
+    }
+
+    /// <summary>The page of a draft of the usual plan, for a horse of its own.</summary>
+    private async Task<(HorseInRehab Horse, IRenderedComponent<PlanEditor> Page)> OpenDraftAsync(BunitContext tab, string name)
+    {
+        HorseInRehab horse = await HorseInRehab.BuildAsync(practice, name);
+        await horse.DraftAsync(HorseInRehab.Plan);
+        return (horse, Open(tab, horse));
     }
 
     private static TimeSpan Patience => TimeSpan.FromSeconds(60);
