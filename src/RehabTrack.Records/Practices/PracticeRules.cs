@@ -10,7 +10,11 @@ internal static class PracticeRules
 
     public static IEnumerable<Problem> Check(string timeZone, int? recheckIntervalDays)
     {
-        if (!PracticeTime.IsKnown(timeZone))
+        if (Checks.Unkeepable("timeZone", timeZone, Checks.LongestName) is { } unkeepable)
+        {
+            yield return unkeepable;
+        }
+        else if (!PracticeTime.IsKnown(timeZone))
         {
             yield return new Problem("timeZone", "time-zone-unknown", timeZone);
         }

@@ -38,6 +38,15 @@ public sealed class SetUpDoor(RecordsAccess access)
         return new SetUpView(practice, person.Name);
     }
 
+    /// <summary>What is wrong with both, before anything is made: a page says it together with what it sees itself.</summary>
+    public async Task<IReadOnlyList<Problem>> LookAsync(FirstPractice first, AccountChoice choice, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(first);
+        ArgumentNullException.ThrowIfNull(choice);
+        await using RecordsContext all = await access.OpenAsync(Guid.Empty, null, cancellation);
+        return (await LookedAsync(all, await FirstPersonAsync(all, cancellation), first, choice, cancellation)).Problems;
+    }
+
     /// <summary>Makes both, or hands a practice that is there to its first person.</summary>
     /// <param name="first">What a new practice begins with; not looked at where there is one already.</param>
     /// <param name="choice">What the person signs in with.</param>
@@ -55,9 +64,8 @@ public sealed class SetUpDoor(RecordsAccess access)
             }
 
             person = await FirstPersonAsync(all, cancellation);
-            Checks checks = person is null ? Looked(first) : new Checks();
             // Looked at before a practice is made: one that is made and cannot be entered helps nobody.
-            checks.Take(await AccountWriting.NameProblemAsync(all, person?.Id, choice, cancellation));
+            Checks checks = await LookedAsync(all, person, first, choice, cancellation);
             if (checks.Any)
             {
                 return checks.Problems;
@@ -68,6 +76,19 @@ public sealed class SetUpDoor(RecordsAccess access)
             ? await FoundAsync(first, cancellation)
             : new Actor(person.PracticeId, person.Id, person.Role, person.Name);
         return await ChooseAsync(actor, choice, cancellation) is { } problem ? problem : actor;
+    }
+
+    private static async Task<Checks> LookedAsync(
+        RecordsContext all,
+        PersonRecord? person,
+        FirstPractice first,
+        AccountChoice choice,
+        CancellationToken cancellation
+    )
+    {
+        Checks checks = person is null ? Looked(first) : new Checks();
+        checks.Take(await AccountWriting.NameProblemAsync(all, person?.Id, choice, cancellation));
+        return checks;
     }
 
     private static Checks Looked(FirstPractice first)

@@ -19,4 +19,15 @@ public static class ChosenPassword
 
         return problems;
     }
+
+    /// <summary>
+    /// With what is wrong elsewhere goes the word that a password which was well is to be typed again: no page gets one back.
+    /// </summary>
+    public static IReadOnlyList<Problem> OrTypedAgain(IReadOnlyList<Problem> problems)
+    {
+        ArgumentNullException.ThrowIfNull(problems);
+        return problems.Count == 0 || problems.Any(problem => problem.Field is "newPassword" or "newPasswordAgain")
+            ? problems
+            : [.. problems, new Problem("newPassword", "password-typed-again")];
+    }
 }

@@ -21,19 +21,32 @@ public sealed class ConfirmationDesk(IServiceScopeFactory scopes)
     /// <summary>Whose password is asked for.</summary>
     public string Name => _actor?.Name ?? "";
 
-    /// <summary>Asks, and waits for the answer; false when the person would rather not, or nothing on the page can ask.</summary>
-    public async Task<bool> AskAsync(Actor actor)
+    /// <summary>
+    /// Asks, and waits for the answer; false when the person would rather not, or nothing on the page can ask. While a question stands,
+    /// another press is the same wish: it is given up without a word, and the first one goes on.
+    /// </summary>
+    /// <param name="actor">Who is asked.</param>
+    /// <param name="leaving">Takes the question back: what asked is no longer on the page.</param>
+    /// <exception cref="OperationCanceledException">A question stood already, or was taken back.</exception>
+    public async Task<bool> AskAsync(Actor actor, CancellationToken leaving)
     {
         if (Changed is null)
         {
             return false;
         }
 
-        _asked?.TrySetResult(false);
-        (_actor, _asked) = (actor, new TaskCompletionSource<bool>(TaskCreationOptions.RunContinuationsAsynchronously));
-        Task<bool> answer = _asked.Task;
+        if (_asked is not null)
+        {
+            // Shown anew: a browser whose line was down may have shut it by itself.
+            Changed.Invoke(this, EventArgs.Empty);
+            throw new OperationCanceledException();
+        }
+
+        TaskCompletionSource<bool> asked = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        (_actor, _asked) = (actor, asked);
         Changed.Invoke(this, EventArgs.Empty);
-        return await answer;
+        using CancellationTokenRegistration left = leaving.Register(() => TakeBack(asked));
+        return await asked.Task;
     }
 
     /// <summary>Takes a password; when it fits, the question is over.</summary>
@@ -63,6 +76,15 @@ public sealed class ConfirmationDesk(IServiceScopeFactory scopes)
 
     /// <summary>The person would rather not.</summary>
     public void Cancel() => End(false);
+
+    private void TakeBack(TaskCompletionSource<bool> asked)
+    {
+        asked.TrySetCanceled();
+        if (_asked == asked)
+        {
+            End(false);
+        }
+    }
 
     private void End(bool isConfirmed)
     {

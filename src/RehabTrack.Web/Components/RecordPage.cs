@@ -41,7 +41,7 @@ public abstract class RecordPage : ComponentBase, IDisposable
         Actor actor = await Current.GetAsync();
         Outcome<TResult> outcome = await useCase.ExecuteAsync(actor, input, Leaving);
         // What was not done for want of a confirmation was not looked at either: it is asked again as it was.
-        if (outcome.Problems is [{ Code: "not-confirmed" }] && await Confirmations.AskAsync(actor))
+        if (outcome.Problems is [{ Code: "not-confirmed" }] && await Confirmations.AskAsync(actor, Leaving))
         {
             return await useCase.ExecuteAsync(actor, input, Leaving);
         }

@@ -44,7 +44,7 @@ public sealed class SignInTests : IAsyncLifetime
         Answer refused = await SendAsync(browser, "/set-up", "set-up", _server.FirstRun(code: "AAAA-BBBB-CCCC-DDDD"));
 
         Assert.Null(refused.To);
-        Assert.Contains("which the program printed", refused.Body, StringComparison.Ordinal);
+        Assert.Contains("It prints a new one at each start.", refused.Body, StringComparison.Ordinal);
         Assert.Contains("Tarn Side Equine", refused.Body, StringComparison.Ordinal);
         Assert.DoesNotContain(Password, refused.Body, StringComparison.Ordinal);
         Assert.NotNull(await _server.Services.GetRequiredService<Records.Start.SetUpDoor>().FindAsync());
@@ -61,6 +61,37 @@ public sealed class SignInTests : IAsyncLifetime
         {
             Assert.Contains($"id=\"{field}-error\"", refused.Body, StringComparison.Ordinal);
         }
+    }
+
+    [Fact]
+    public async Task What_is_wrong_is_said_in_one_round_whoever_finds_it()
+    {
+        using HttpClient browser = _server.Browser();
+        Dictionary<string, string> typed = _server.FirstRun(code: "AAAA-BBBB-CCCC-DDDD", password: "short");
+        (typed["phone"], typed["interval"], typed["person-name"]) = ("none", "soon", new string('a', 201));
+        typed["time-zone"] = new string('z', 5000);
+
+        Answer refused = await SendAsync(browser, "/set-up", "set-up", typed);
+
+        foreach (string field in (string[])["set-up-code", "phone", "interval", "person-name", "time-zone", "new-password"])
+        {
+            Assert.Contains($"id=\"{field}-error\"", refused.Body, StringComparison.Ordinal);
+        }
+
+        Assert.Contains("5000 characters; up to 200", refused.Body, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_password_that_was_well_is_asked_for_again_when_something_else_was_wrong()
+    {
+        using HttpClient browser = _server.Browser();
+        Dictionary<string, string> typed = _server.FirstRun();
+        typed["phone"] = "";
+
+        Answer refused = await SendAsync(browser, "/set-up", "set-up", typed);
+
+        Assert.Contains("id=\"phone-error\"", refused.Body, StringComparison.Ordinal);
+        Assert.Contains("type it here and below again", refused.Body, StringComparison.Ordinal);
     }
 
     [Theory]
