@@ -15,7 +15,7 @@ public sealed record SheetMapping
     };
 
     /// <summary>The columns whose numbers have a unit that may differ.</summary>
-    public static IReadOnlyList<string> ColumnsWithUnit { get; } = [.. SheetColumns.All.Where(HasUnit)];
+    public static IReadOnlyList<string> ColumnsWithUnit => SheetColumns.WithUnit;
 
     /// <summary>The columns that are the same for all examinations of a row.</summary>
     public IReadOnlyList<MappedColumn> Columns { get; init; } = [];
@@ -52,6 +52,4 @@ public sealed record SheetMapping
             return null;
         }
     }
-
-    private static bool HasUnit(string column) => IsArea(column) || column.EndsWith("_cm", StringComparison.Ordinal);
 }

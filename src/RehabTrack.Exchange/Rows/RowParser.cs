@@ -15,6 +15,9 @@ public sealed class RowParser
     private static readonly int MostRepeats = (int)Limits["largestRepeat"];
     private static readonly int LongestNote = (int)Limits["longestNote"];
 
+    // What is measured in cm or cm²; the level is not among them: tapes are often read in whole centimetres.
+    private static readonly string[] Sizes = [.. SheetColumns.Measurements.Where(SheetColumns.WithUnit.Contains)];
+
     private readonly DateOnly? _today;
     private readonly List<RejectedRow> _rejected;
     private readonly List<SheetCaution> _cautions;
@@ -219,21 +222,39 @@ public sealed class RowParser
 
     private void NoCellsBeyondHeadings()
     {
-        if (_plan.CellCount is not { } count)
+        if (_plan.CellCount is not { } count || _record.Cells.Count <= count)
         {
             return;
         }
 
-        for (int index = count; index < _record.Cells.Count; index++)
+        string? beyond = Enumerable
+            .Range(count, _record.Cells.Count - count)
+            .Select(index => _record.CellAt(index))
+            .FirstOrDefault(cell => cell.Length > 0);
+        if ((beyond ?? SizeInTwo(_record.Cells.Count - count)) is { } cell)
         {
-            string cell = _record.CellAt(index);
-            if (cell.Length > 0)
-            {
-                Add("", cell, new Problem("", "more-cells-than-headings", Invariant(_record.Cells.Count), Invariant(count)));
-                return;
-            }
+            Add("", cell, new Problem("", "more-cells-than-headings", Invariant(_record.Cells.Count), Invariant(count)));
         }
     }
+
+    // Sheets are often filled up with empty cells. But when the last column is empty, an empty cell too many is also all that is left to see
+    // of a decimal comma, and the size before the comma would be taken for the whole: as many sizes of digits alone, with digits alone in the
+    // next cell, as there are cells too many. The first of them, as "0,40"; null when there are not.
+    private string? SizeInTwo(int beyond)
+    {
+        string[] broken =
+        [
+            .. Sizes
+                .Select(column => _plan.SourceAt(SheetColumns.IndexOf(column)))
+                .Where(source => source is { Cell: not null, Factor: 1 })
+                .Select(source => (Whole: _record.CellAt(source!.Cell!.Value), After: _record.CellAt(source.Cell.Value + 1)))
+                .Where(pair => IsDigits(pair.Whole) && IsDigits(pair.After) && pair.After != "0")
+                .Select(pair => $"{pair.Whole},{pair.After}"),
+        ];
+        return broken.Length == beyond ? broken[0] : null;
+    }
+
+    private static bool IsDigits(string cell) => cell.Length > 0 && cell.All(char.IsAsciiDigit);
 
     private string Cell(string column)
     {

@@ -72,6 +72,10 @@ public static class SheetColumns
     /// <summary>All columns, in the order of the empty sheet; the optional ones come last.</summary>
     public static IReadOnlyList<string> All => Names;
 
+    /// <summary>The columns whose numbers have a unit, cm or cm².</summary>
+    public static IReadOnlyList<string> WithUnit { get; } =
+    [.. Names.Where(name => name.EndsWith("_cm", StringComparison.Ordinal) || name.EndsWith("_cm2", StringComparison.Ordinal))];
+
     /// <summary>The columns that every row needs; in place of the level a zone with its scheme.</summary>
     public static IReadOnlyList<string> Required { get; } = [Case, ReadingFields.ExaminationDate, ReadingFields.Part, ReadingFields.Level];
 

@@ -181,6 +181,30 @@ public sealed class RowRulesTests
         Assert.Equal("more-cells-than-headings", Assert.Single(result.Rejected).Problem.Code);
     }
 
+    [Theory]
+    [InlineData("20,1.25,0,40,", "0,40")]
+    [InlineData("20,1,25,0.40,", "1,25")]
+    public void An_unquoted_decimal_comma_is_recognised_where_only_an_empty_cell_is_too_many(string rest, string shown)
+    {
+        SheetResult result = SheetText.Read(
+            $"case,part,examination_date,level_cm,ligament_area_cm2,lesion_area_cm2,note\nC1,body,2026-01-10,{rest}\n"
+        );
+
+        Assert.Empty(result.Cases);
+        Assert.Equal(shown, result.Rejected.Single(row => row.Problem.Code == "more-cells-than-headings").Value);
+    }
+
+    [Fact]
+    public void A_row_that_is_filled_up_with_empty_cells_is_taken()
+    {
+        SheetResult result = SheetText.Read(
+            "case,part,examination_date,level_cm,ligament_area_cm2,lesion_area_cm2,note\nC1,body,2026-01-10,20,1.25,0,,,\n"
+        );
+
+        Assert.Empty(result.Rejected);
+        Assert.Single(result.Cases);
+    }
+
     [Fact]
     public void A_normal_level_with_lesion_is_taken_with_a_caution()
     {

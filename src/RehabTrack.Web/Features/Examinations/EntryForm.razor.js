@@ -24,6 +24,7 @@ class Entry {
     this.gone = false;
     root.addEventListener("keydown", (event) => this.keydown(event));
     root.addEventListener("input", () => this.typed());
+    root.addEventListener("paste", (event) => this.pasted(event));
     root.addEventListener("focusin", (event) => this.entered(event));
     root.addEventListener("focusout", (event) => this.left(event));
     root.addEventListener("pointerdown", () => (this.anchor = null));
@@ -120,6 +121,42 @@ class Entry {
     this.keep();
     this.show("sending");
     this.later(idleMilliseconds);
+  }
+
+  // A block of cells from a spreadsheet goes to the right and down from the cell it is pasted in, where all of it finds a place. What does
+  // not stays in that one cell, where it is named as wrong: half a block would be silent about the other half.
+  pasted(event) {
+    const cell = event.target;
+    const lines = event.clipboardData.getData("text/plain").replace(/\r/g, "").replace(/\n+$/, "").split("\n").map((line) => line.split("\t"));
+    if (!cell.dataset?.field?.includes("|") || (lines.length === 1 && lines[0].length === 1)) {
+      return;
+    }
+
+    const [key, column] = cell.dataset.field.split("|");
+    const rows = this.rows();
+    const columns = this.fields()
+      .filter((field) => field.dataset.field.startsWith(`${key}|`) && field.offsetParent !== null)
+      .map((field) => field.dataset.field.split("|")[1]);
+    const places = lines.flatMap((line, down) =>
+      line.map((text, right) => ({
+        text: text.trim(),
+        cell: this.find(`${rows[rows.indexOf(key) + down]}|${columns[columns.indexOf(column) + right]}`),
+      })),
+    );
+    if (places.some((place) => !place.cell || place.cell.readOnly || place.cell.dataset.skip !== undefined)) {
+      return;
+    }
+
+    event.preventDefault();
+    for (const place of places) {
+      place.cell.value = place.text;
+    }
+
+    this.typed();
+  }
+
+  rows() {
+    return [...new Set(Object.keys(this.texts()).filter((field) => field.includes("|")).map((field) => field.split("|")[0]))];
   }
 
   later(milliseconds) {
@@ -277,7 +314,7 @@ class Entry {
 
   // Up and down in one column. Enter passes over rows marked not read, and after the last row goes on to signing.
   move(row, column, by, skip) {
-    const rows = [...new Set(Object.keys(this.texts()).filter((field) => field.includes("|")).map((field) => field.split("|")[0]))];
+    const rows = this.rows();
     let at = rows.indexOf(row) + by;
     while (skip && rows[at] !== undefined && this.find(`${rows[at]}|${column}`)?.dataset.skip !== undefined) {
       at += by;

@@ -38,7 +38,8 @@ public sealed class ImportReader(GetStagedFile getFile, GetPractice getPractice,
         // A large sheet takes seconds: elsewhere than on the thread of the page.
         SheetResult sheet = await Task.Run(() => Read(file.Value, today, null, progress, cancellation), cancellation);
         SheetMapping? mapping = null;
-        if (sheet is { NeedsMapping: true, Shape: { } shape })
+        // What somebody said of a column that the import sheet does not have counts as well.
+        if (sheet.Shape is { } shape && (sheet.NeedsMapping || ImportReading.Unread(sheet).Any()))
         {
             Outcome<string> remembered = await findMapping.ExecuteAsync(actor, shape.Fingerprint, cancellation);
             mapping = remembered.Succeeded ? SheetMapping.FromJson(remembered.Value) : null;

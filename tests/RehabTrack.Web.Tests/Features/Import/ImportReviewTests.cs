@@ -111,6 +111,27 @@ public sealed class ImportReviewTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task A_column_that_was_not_read_stands_in_sight_and_its_meaning_can_be_said()
+    {
+        await using BunitContext tab = _practice.Tab();
+        IRenderedComponent<ImportReview> page = await OpenAsync(tab, Two.Replace("lesion_area_cm2", "hole", StringComparison.Ordinal));
+        Assert.Contains("The column hole", page.Find("#unread").TextContent, StringComparison.Ordinal);
+        await page.Find("#unread button").ClickAsync(new());
+        await ChooseAsync(page, () => SelectOf(page, "hole"), "lesion_area_cm2");
+        await page.Find("form").SubmitAsync();
+        page.WaitForElement(".counts", Patience);
+
+        Assert.Empty(page.FindAll("#unread"));
+        await page.Find("section.confirm .btn").ClickAsync(new());
+        page.WaitForElement("section.done", Patience);
+        IRenderedComponent<ImportReview> again = await OpenAsync(tab, Two);
+        Assert.Equal(
+            string.Format(TextCulture.Default, ImportPage.CountKnownText, "2 examinations", "3 readings"),
+            again.FindAll(".counts dd")[1].TextContent
+        );
+    }
+
+    [Fact]
     public async Task A_horse_of_the_same_name_and_another_chip_must_be_chosen_before_anything_is_imported()
     {
         await using BunitContext tab = _practice.Tab();
