@@ -46,7 +46,10 @@ public sealed class ConfirmationDesk(IServiceScopeFactory scopes)
         (_actor, _asked) = (actor, asked);
         Changed.Invoke(this, EventArgs.Empty);
         using CancellationTokenRegistration left = leaving.Register(() => TakeBack(asked));
-        return await asked.Task;
+        bool isConfirmed = await asked.Task;
+        // Answered by going elsewhere: who asked is not there to hear it.
+        leaving.ThrowIfCancellationRequested();
+        return isConfirmed;
     }
 
     /// <summary>Takes a password; when it fits, the question is over.</summary>

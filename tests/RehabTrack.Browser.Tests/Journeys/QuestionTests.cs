@@ -41,6 +41,13 @@ public sealed class QuestionTests(ChromiumFixture chromium)
         await question.WaitForAsync(new() { State = WaitForSelectorState.Detached });
         await Assertions.Expect(sign).ToBeEnabledAsync();
 
+        await sign.ClickAsync();
+        await Assertions.Expect(password).ToBeFocusedAsync();
+        await page.GoBackAsync();
+        await question.WaitForAsync(new() { State = WaitForSelectorState.Detached });
+        await page.GoForwardAsync();
+        await Assertions.Expect(sign).ToBeEnabledAsync();
+
         await sign.DblClickAsync();
         await password.FillAsync(FirstSteps.Password);
         await page.Keyboard.PressAsync("Enter");
