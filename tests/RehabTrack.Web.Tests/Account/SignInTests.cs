@@ -318,6 +318,20 @@ public sealed class SignInTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task All_that_is_missing_at_an_invitation_is_said_at_once()
+    {
+        await _server.SetUpAsync();
+        Actor ida = await _server.FirstAsync();
+        string secret = await _server.InviteAsync(ida, await _server.AddAsync(ida, "Tess Lunge", Role.Trainer), takesSecondStep: false);
+        using HttpClient browser = _server.Browser();
+
+        Answer refused = await SendAsync(browser, $"/invited/{secret}", "invited", []);
+
+        Assert.Contains("id=\"sign-in-name-error\"", refused.Body, StringComparison.Ordinal);
+        Assert.Contains("id=\"new-password-error\"", refused.Body, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_sign_in_name_of_somebody_else_is_refused_and_the_invitation_still_opens()
     {
         await _server.SetUpAsync();
