@@ -47,11 +47,11 @@ public static class AccountServices
 
     private static void ConfigureCookie(CookieAuthenticationOptions cookie, AppMode mode, SignInSettings settings)
     {
-        // Browsers share cookies between the ports of a machine: demo and practice must not sign each other out.
-        cookie.Cookie.Name = mode.IsDemo ? "rehabtrack-demo" : "rehabtrack";
+        cookie.Cookie.Name = mode.CookieName();
         cookie.Cookie.HttpOnly = true;
         cookie.Cookie.SameSite = SameSiteMode.Strict;
-        cookie.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
+        cookie.Cookie.Path = "/";
+        cookie.Cookie.SecurePolicy = mode.IsSealed ? CookieSecurePolicy.Always : CookieSecurePolicy.SameAsRequest;
         cookie.LoginPath = "/sign-in";
         cookie.ReturnUrlParameter = "returnUrl";
         cookie.ExpireTimeSpan = settings.IdleTime;

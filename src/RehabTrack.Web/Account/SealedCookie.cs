@@ -12,7 +12,7 @@ public sealed class SealedCookie<T>(IDataProtectionProvider protection, AppMode 
 {
     private readonly ITimeLimitedDataProtector _protector = protection.CreateProtector($"RehabTrack.{name}").ToTimeLimitedDataProtector();
 
-    private string Name { get; } = $"{(mode.IsDemo ? "rehabtrack-demo" : "rehabtrack")}-{name}";
+    private string Name { get; } = mode.CookieName(name);
 
     /// <summary>Gives it to the browser.</summary>
     /// <param name="context">The request.</param>

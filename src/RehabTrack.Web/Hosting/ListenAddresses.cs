@@ -33,16 +33,21 @@ public static class ListenAddresses
             ];
         }
 
-        IEnumerable<string> own = configuration
-            .GetSection("Kestrel:Endpoints")
-            .GetChildren()
-            .Select(endpoint => endpoint["Url"] ?? endpoint.Path);
-        foreach (string address in asked.Concat(own))
+        foreach (string address in asked.Concat(Endpoints(configuration)))
         {
             Refuse(address, isDemo, hasProxy);
         }
 
         return asked.Length > 0 ? asked : [Default];
+    }
+
+    /// <summary>Whether every address that is listened on, those of Kestrel's own endpoints included, is one of TLS.</summary>
+    public static bool AreSealed(IConfiguration configuration, IReadOnlyList<string> addresses)
+    {
+        ArgumentNullException.ThrowIfNull(configuration);
+        string[] own = [.. Endpoints(configuration)];
+        // Kestrel listens on endpoints of its own instead of on the addresses.
+        return (own.Length > 0 ? own : addresses).All(IsTls);
     }
 
     /// <summary>Whether only this machine can reach the address.</summary>
@@ -59,6 +64,11 @@ public static class ListenAddresses
             || (IPAddress.TryParse(host, out IPAddress? ip) && IPAddress.IsLoopback(ip));
     }
 
+    private static IEnumerable<string> Endpoints(IConfiguration configuration) =>
+        configuration.GetSection("Kestrel:Endpoints").GetChildren().Select(endpoint => endpoint["Url"] ?? endpoint.Path);
+
+    private static bool IsTls(string address) => address.StartsWith("https://", StringComparison.OrdinalIgnoreCase);
+
     private static string[] Words(string? text) =>
         (text ?? "").Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 
@@ -74,7 +84,7 @@ public static class ListenAddresses
             throw new StartRefusedException(string.Format(CultureInfo.CurrentCulture, StartUpTexts.AddressNotLoopback, address, Default));
         }
 
-        if (!hasProxy && !address.StartsWith("https://", StringComparison.OrdinalIgnoreCase))
+        if (!hasProxy && !IsTls(address))
         {
             throw new StartRefusedException(string.Format(CultureInfo.CurrentCulture, StartUpTexts.AddressNotSealed, address, Default));
         }

@@ -34,11 +34,9 @@ public static class SecurityHeaders
                         headers.CacheControl = "no-store";
                         headers["X-Robots-Tag"] = "noindex, nofollow";
                     }
-                    else if (
-                        context.Response.ContentType?.StartsWith("text/html", StringComparison.OrdinalIgnoreCase) == true
-                        && !headers.ContainsKey(HeaderNames.CacheControl)
-                    )
+                    else if (!headers.ContainsKey(HeaderNames.CacheControl))
                     {
+                        // Pages and what is taken out of the records; what may be kept (scripts, styles, pictures) says so itself.
                         headers.CacheControl = "no-store";
                     }
 

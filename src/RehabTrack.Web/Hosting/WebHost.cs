@@ -35,7 +35,9 @@ public static class WebHost
             }
         );
         IReadOnlyList<IPNetwork> proxies = ProxySettings.Networks(builder.Configuration);
-        builder.WebHost.UseUrls([.. ListenAddresses.Choose(builder.Configuration, options.IsDemo, proxies.Count > 0)]);
+        bool hasProxy = proxies.Count > 0;
+        IReadOnlyList<string> addresses = ListenAddresses.Choose(builder.Configuration, options.IsDemo, hasProxy);
+        builder.WebHost.UseUrls([.. addresses]);
         // "dotnet run" serves the files of the source folder whatever the environment is called.
         builder.WebHost.UseStaticWebAssets();
         builder.Services.AddSingleton(MailSettings.Read(builder.Configuration));
@@ -43,7 +45,7 @@ public static class WebHost
         builder.Services.AddSingleton(BackupConfiguration.Read(builder.Configuration));
         ServingLimits limits = new();
         builder.WebHost.ConfigureKestrel(server => server.Limits.MaxRequestBodySize = limits.RequestBytes);
-        AppMode mode = new(options.IsDemo, options.DataFolder);
+        AppMode mode = new(options.IsDemo, options.DataFolder, hasProxy || ListenAddresses.AreSealed(builder.Configuration, addresses));
         Configure(builder.Services, mode, ProxySettings.Hosts(builder.Configuration));
         Limit(builder.Services, limits);
         Logging(builder.Logging, isPlain: options.IsDemo || builder.Environment.IsDevelopment());
@@ -83,7 +85,7 @@ public static class WebHost
             .PersistKeysToFileSystem(Directory.CreateDirectory(Path.Combine(mode.DataFolder, "keys")));
         services.AddAntiforgery(token =>
         {
-            token.Cookie.Name = mode.IsDemo ? "rehabtrack-demo-form" : "rehabtrack-form";
+            token.Cookie.Name = mode.CookieName("form");
             token.Cookie.SameSite = SameSiteMode.Strict;
             token.Cookie.SecurePolicy = CookieSecurePolicy.SameAsRequest;
             // Not the base of a share link: the address would stand in the cookie, and two cookies of one name would fight.

@@ -58,6 +58,8 @@ public sealed class ChromiumFixture : IAsyncLifetime
             new BrowserNewContextOptions
             {
                 BaseURL = address,
+                // A server of a test that speaks TLS has a certificate that nobody vouches for.
+                IgnoreHTTPSErrors = address.StartsWith("https:", StringComparison.Ordinal),
                 StorageState = state,
                 ViewportSize = new ViewportSize { Width = shown.Width, Height = shown.Height },
                 ColorScheme = ColorScheme.Light,

@@ -27,9 +27,20 @@ public sealed partial class RunningApp : IAsyncDisposable
     public Task<string> SetUpCodeAsync() => _setUpCode.WaitAsync(TimeSpan.FromMinutes(1));
 
     /// <summary>Starts the app and waits until it says its address.</summary>
-    public static async Task<RunningApp> StartAsync(params string[] arguments)
+    public static Task<RunningApp> StartAsync(params string[] arguments) =>
+        StartAsync(Directory.CreateTempSubdirectory("rehabtrack-"), ["--urls", "http://127.0.0.1:0", .. arguments]);
+
+    /// <summary>Starts the app so that it can be reached by TLS only, with a certificate that nobody vouches for.</summary>
+    public static async Task<RunningApp> StartSealedAsync()
     {
         DirectoryInfo data = Directory.CreateTempSubdirectory("rehabtrack-");
+        string certificate = Path.Combine(data.FullName, "certificate.pfx");
+        await File.WriteAllBytesAsync(certificate, OwnCertificate.Make());
+        return await StartAsync(data, ["--urls", "https://127.0.0.1:0", $"--Kestrel:Certificates:Default:Path={certificate}"]);
+    }
+
+    private static async Task<RunningApp> StartAsync(DirectoryInfo data, string[] arguments)
+    {
         ProcessStartInfo start = new("dotnet")
         {
             WorkingDirectory = data.FullName,
@@ -40,17 +51,7 @@ public sealed partial class RunningApp : IAsyncDisposable
         start.Environment["DOTNET_NOLOGO"] = "1";
         start.Environment.Remove("ASPNETCORE_URLS");
         start.Environment["ASPNETCORE_ENVIRONMENT"] = "Production";
-        foreach (
-            string argument in (string[])
-                [
-                    await PublishedApp.FindAsync(),
-                    "--data",
-                    Path.Combine(data.FullName, "data"),
-                    "--urls",
-                    "http://127.0.0.1:0",
-                    .. arguments,
-                ]
-        )
+        foreach (string argument in (string[])[await PublishedApp.FindAsync(), "--data", Path.Combine(data.FullName, "data"), .. arguments])
         {
             start.ArgumentList.Add(argument);
         }
@@ -109,7 +110,7 @@ public sealed partial class RunningApp : IAsyncDisposable
         _data.Delete(recursive: true);
     }
 
-    [GeneratedRegex(@"http://127\.0\.0\.1:\d+")]
+    [GeneratedRegex(@"https?://127\.0\.0\.1:\d+")]
     private static partial Regex Loopback();
 
     [GeneratedRegex("[A-Z2-9]{4}(-[A-Z2-9]{4}){3}")]

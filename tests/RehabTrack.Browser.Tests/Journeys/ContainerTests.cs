@@ -60,6 +60,54 @@ public sealed class ContainerTests
         }
     }
 
+    /// <summary>OWASP ASVS 5.0, 13.4.1 and 15.2.3 (from memory).</summary>
+    [Fact]
+    public async Task What_is_published_holds_neither_sources_nor_their_history_nor_tests()
+    {
+        string folder = Path.GetDirectoryName(await PublishedApp.FindAsync())!;
+        string[] files =
+        [
+            .. Directory.EnumerateFileSystemEntries(folder, "*", SearchOption.AllDirectories).Select(Path.GetFileName).OfType<string>(),
+        ];
+
+        Assert.Contains("RehabTrack.Web.dll", files);
+        Assert.DoesNotContain(
+            files,
+            file =>
+                Path.GetExtension(file) is ".cs" or ".razor" or ".csproj" or ".sln" or ".git"
+                || file.Contains(".Tests", StringComparison.Ordinal)
+                || file.StartsWith("xunit", StringComparison.OrdinalIgnoreCase)
+                || file.StartsWith("Microsoft.Playwright", StringComparison.Ordinal)
+        );
+    }
+
+    /// <summary>OWASP ASVS 5.0, 13.2.2 (from memory): a program that is taken over must not own its machine.</summary>
+    [Theory]
+    [InlineData("Dockerfile", "USER $APP_UID")]
+    [InlineData("docker-compose.yml", "    read_only: true", "    cap_drop:\n      - ALL\n", "      - no-new-privileges:true")]
+    [InlineData(
+        "deploy/rehabtrack.service",
+        "DynamicUser=yes",
+        "NoNewPrivileges=yes",
+        "CapabilityBoundingSet=\n",
+        "ProtectSystem=strict",
+        "ProtectHome=yes",
+        "SystemCallFilter=@system-service"
+    )]
+    public async Task Image_service_and_unit_give_the_program_no_rights(string file, params string[] lines)
+    {
+        string text = await File.ReadAllTextAsync(RepositoryFolder.Of(file.Split('/')));
+
+        Assert.All(lines, line => Assert.Contains($"\n{line}", text, StringComparison.Ordinal));
+        // The last word on the user counts, and it comes before the program is named.
+        string[] users =
+        [
+            .. text.Split('\n')
+                .Where(line => line.StartsWith("USER ", StringComparison.Ordinal) || line.StartsWith("User=", StringComparison.Ordinal)),
+        ];
+        Assert.True(users is [] or ["USER $APP_UID"], string.Join(' ', users));
+    }
+
     private static Process Start(string[] command, Dictionary<string, string> environment, string folder)
     {
         ProcessStartInfo start = new(command[0], command[1..])

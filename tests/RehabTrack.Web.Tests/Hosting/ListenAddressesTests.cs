@@ -81,6 +81,24 @@ public sealed class ListenAddressesTests
             ListenAddresses.Choose(With("Kestrel:Endpoints:Open:Url", "http://0.0.0.0:8080"), isDemo: false, hasProxy: false)
         );
 
+    [Theory]
+    [InlineData("urls", "https://*:8443", true)]
+    [InlineData("urls", "HTTPS://localhost:8443;https://*:8444", true)]
+    [InlineData("urls", "https://*:8443;http://localhost:5080", false)]
+    [InlineData("https_ports", "8443", true)]
+    [InlineData("Kestrel:Endpoints:Own:Url", "https://*:8443", true)]
+    [InlineData("Kestrel:Endpoints:Own:Url", "http://localhost:8080", false)]
+    [InlineData("other", "", false)]
+    public void Browsers_come_by_a_sealed_way_only_where_every_address_is_one(string setting, string value, bool isSealed)
+    {
+        IConfiguration configuration = With(setting, value);
+
+        Assert.Equal(
+            isSealed,
+            ListenAddresses.AreSealed(configuration, ListenAddresses.Choose(configuration, isDemo: false, hasProxy: false))
+        );
+    }
+
     [Fact]
     public async Task A_start_on_an_open_address_ends_with_the_refusal() =>
         Assert.Equal(StartUp.Refused, await StartUp.RunAsync(["--demo", "--urls", "http://0.0.0.0:0"]));

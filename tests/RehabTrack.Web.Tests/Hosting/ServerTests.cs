@@ -114,6 +114,44 @@ public sealed partial class ServerTests(RunningApp app) : IClassFixture<RunningA
         Assert.Equal("same-origin", Assert.Single(answer.Headers.GetValues("Referrer-Policy")));
     }
 
+    /// <summary>OWASP ASVS 5.0, 14.3.2 (from memory).</summary>
+    [Theory]
+    [InlineData("/", true)]
+    [InlineData("/horses", true)]
+    [InlineData("/account", true)]
+    [InlineData("/no-such-page", true)]
+    [InlineData("/import/example.csv", true)]
+    [InlineData("/app.css", false)]
+    public async Task A_browser_keeps_scripts_and_styles_and_nothing_of_the_records(string address, bool holdsRecords)
+    {
+        using HttpClient browser = await app.BrowserAsync(app.Vet);
+        using HttpResponseMessage answer = await browser.GetAsync(address);
+        Assert.Equal(holdsRecords, answer.Headers.CacheControl!.NoStore);
+    }
+
+    [Theory]
+    [InlineData("/")]
+    [InlineData("/horses")]
+    [InlineData("/practice/trail")]
+    [InlineData("/account")]
+    public async Task The_way_out_stands_on_every_page_of_somebody_who_is_in(string page)
+    {
+        using HttpClient browser = await app.BrowserAsync(app.Vet);
+        Assert.Matches("<form[^>]* action=\"/?sign-out\"", await browser.GetStringAsync(page));
+    }
+
+    /// <summary>OWASP ASVS 5.0, 1.1.1 (from memory): what was encoded twice leads nowhere.</summary>
+    [Theory]
+    [InlineData("/%2570ractice/trail")]
+    [InlineData("/import%252Fexample.csv")]
+    [InlineData("/x/%252e%252e/practice/trail")]
+    public async Task An_address_is_decoded_once(string address)
+    {
+        using HttpClient browser = await app.BrowserAsync(app.Vet);
+        using HttpResponseMessage answer = await browser.GetAsync(address);
+        Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
+    }
+
     [Fact]
     public async Task No_page_carries_script_of_its_own()
     {

@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Collections.Concurrent;
 using System.Net;
 using System.Net.Sockets;
+using System.Security.Cryptography.X509Certificates;
 using MimeKit;
 using SmtpServer;
 using SmtpServer.Authentication;
@@ -12,23 +13,29 @@ using SmtpServer.Storage;
 namespace RehabTrack.Web.Tests.Features.Reminders;
 
 /// <summary>A real SMTP server on a free loopback port. It takes mail from whoever knows the password, but to nobody at refused.example.</summary>
+/// <remarks>It can seal the way with a certificate that nobody vouches for.</remarks>
 internal sealed class LoopbackMailServer : IAsyncDisposable
 {
     private readonly CancellationTokenSource _stop = new();
     private readonly TaskCompletionSource _first = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private readonly Task _running;
 
-    public LoopbackMailServer(bool asksPassword = false)
+    public LoopbackMailServer(bool asksPassword = false, bool seals = false)
     {
         Port = FreePort();
         ISmtpServerOptions options = new SmtpServerOptionsBuilder()
             .ServerName("localhost")
             .Endpoint(endpoint =>
+            {
                 endpoint
                     .Endpoint(new IPEndPoint(IPAddress.Loopback, Port))
                     .AllowUnsecureAuthentication()
-                    .AuthenticationRequired(asksPassword)
-            )
+                    .AuthenticationRequired(asksPassword);
+                if (seals)
+                {
+                    endpoint.Certificate(X509CertificateLoader.LoadPkcs12(OwnCertificate.Make(), null));
+                }
+            })
             .Build();
         SmtpServer.ComponentModel.ServiceProvider services = new();
         services.Add(new Store(Taken, _first));

@@ -1,3 +1,5 @@
+using MailKit.Net.Smtp;
+using MailKit.Security;
 using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using MimeKit;
@@ -98,6 +100,34 @@ public sealed class ReminderMailTests(EmptyPractice kept) : IClassFixture<EmptyP
 
         Assert.Equal("mail-unreachable", Code(outcome));
         Assert.Empty(server.Taken);
+    }
+
+    /// <summary>OWASP ASVS 5.0, 12.3.2 (from memory).</summary>
+    [Fact]
+    public async Task A_server_whose_certificate_nobody_vouches_for_gets_nothing()
+    {
+        await using LoopbackMailServer server = new(seals: true);
+        (Guid injury, Guid trainer) = await BookedAsync("Tansy Warren", "wren@yard.example");
+
+        Outcome<string> outcome = await SendAsync(
+            Mail(
+                new MailSettings
+                {
+                    Host = "127.0.0.1",
+                    Port = server.Port,
+                    From = "desk@practice.example",
+                }
+            ),
+            injury,
+            trainer
+        );
+
+        Assert.Equal("mail-unreachable", Code(outcome));
+        Assert.Empty(server.Taken);
+        // It does seal the way for whoever does not look.
+        using SmtpClient careless = new() { ServerCertificateValidationCallback = (_, _, _, _) => true };
+        await careless.ConnectAsync("127.0.0.1", server.Port, SecureSocketOptions.StartTls);
+        Assert.True(careless.IsSecure);
     }
 
     [Theory]
