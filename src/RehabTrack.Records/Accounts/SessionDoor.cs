@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
 using RehabTrack.Records.History;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
@@ -92,11 +93,20 @@ public sealed class SessionDoor(RecordsAccess access, AccessBook book)
         }
     }
 
-    /// <summary>Ends every session of a person: what a new password and a new second step do.</summary>
+    /// <summary>
+    /// Ends every session of a person and takes back what invitations are open: what a new password and a new second step do. An invitation that
+    /// somebody else holds would undo them.
+    /// </summary>
     public async Task EndAllAsync(Guid practiceId, Guid personId, CancellationToken cancellation = default)
     {
-        await using RecordsContext records = await access.OpenAsync(practiceId, null, cancellation);
-        await SessionLife.EndAllAsync(records, personId, access.Now, cancellation);
+        DateTime now = access.Now;
+        Writer self = new(personId, now, Guid.Empty, nameof(SessionDoor));
+        await using RecordsContext records = await access.OpenAsync(practiceId, self, cancellation);
+        await using IDbContextTransaction transaction = await records.Database.BeginTransactionAsync(cancellation);
+        await SessionLife.EndAllAsync(records, personId, now, cancellation);
+        await AccountWriting.RevokeInvitationsAsync(records, personId, personId, now, cancellation);
+        await records.SaveChangesAsync(cancellation);
+        await transaction.CommitAsync(cancellation);
     }
 
     private static IQueryable<SessionRecord> EndedLongAgo(RecordsContext records, DateTime now)

@@ -1,4 +1,5 @@
 using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 
 namespace RehabTrack.Records.History;
@@ -26,5 +27,15 @@ public sealed class AccessBook(RecordsAccess access)
         Writer writer = new(personId ?? Guid.Empty, access.Now, Guid.Empty, nameof(AccessBook));
         await using RecordsContext records = await access.OpenAsync(practiceId, null, cancellation);
         await AccessNote.WriteAsync(records, writer, what, null, detail, cancellation);
+    }
+
+    /// <summary>Notes that a page, a file or a form was refused to somebody who is known; the same within a minute once.</summary>
+    /// <param name="actor">Who asked.</param>
+    /// <param name="place">The method and the pattern of the address, at most 200 letters: never an address as it was asked for.</param>
+    public async Task NoteRefusalAsync(Actor actor, string place)
+    {
+        ArgumentNullException.ThrowIfNull(actor);
+        await using RecordsContext records = await access.OpenAsync(actor.PracticeId, null, CancellationToken.None);
+        await RefusedRight.NoteAsync(records, actor, place, null, access.Now);
     }
 }

@@ -8,7 +8,7 @@ namespace RehabTrack.Records.Horses;
 /// <summary>Reads the photo of a horse.</summary>
 public sealed class GetHorsePhoto(RecordsAccess access) : UseCase<Guid, HorsePhotoView>(access)
 {
-    private protected override Right Right => Right.SeeHorses;
+    private protected override Right Right => Right.SeeHorsePhotos;
 
     private protected override async Task<Outcome<HorsePhotoView>> RunAsync(
         RecordsSession session,

@@ -21,6 +21,9 @@ public enum Right
     /// <summary>Read horses.</summary>
     SeeHorses,
 
+    /// <summary>See the photos by which horses are told apart.</summary>
+    SeeHorsePhotos,
+
     /// <summary>Add and change horses.</summary>
     ChangeHorses,
 

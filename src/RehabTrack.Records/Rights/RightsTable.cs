@@ -24,10 +24,8 @@ public static class RightsTable
                     or Right.KeepBackups
                 ? Reach.None
                 : Reach.Practice,
-            Role.Trainer => Outside(right) || right is Right.SeePermits or Right.ReportConcerns or Right.LogExercise
-                ? Reach.OwnHorses
-                : Reach.None,
-            Role.Owner => Outside(right) || right is Right.SeePermits or Right.ReportConcerns ? Reach.OwnHorses : Reach.None,
+            Role.Trainer => BesideHorse(right) || right is Right.LogExercise ? Reach.OwnHorses : Reach.None,
+            Role.Owner => BesideHorse(right) ? Reach.OwnHorses : Reach.None,
             Role.ReferringVet => Outside(right) || right is Right.SeeReports ? Reach.OwnHorses : Reach.None,
         };
 
@@ -36,6 +34,9 @@ public static class RightsTable
 
     /// <summary>Whether the role belongs to those who work in the practice.</summary>
     public static bool IsStaff(Role role) => role is Role.Administrator or Role.Vet or Role.Assistant;
+
+    private static bool BesideHorse(Right right) =>
+        Outside(right) || right is Right.SeeHorsePhotos or Right.SeePermits or Right.ReportConcerns;
 
     private static bool Outside(Right right) => right is Right.SeePractice or Right.SeeHorses or Right.KeepOwnAccount;
 }

@@ -5,6 +5,8 @@ namespace RehabTrack.Records.Room;
 /// <summary>The problems that keeping records knows of its own.</summary>
 internal static class RecordProblems
 {
+    private const string Absent = "not-found";
+
     /// <summary>The right is not given, to this person, now.</summary>
     public static Problem NotAllowed { get; } = new("", "not-allowed");
 
@@ -15,7 +17,10 @@ internal static class RecordProblems
     public static Problem CommandReused { get; } = new("", "command-reused");
 
     /// <summary>Nothing of that id is there, for this practice.</summary>
-    public static Problem NotFound(string field) => new(field, "not-found");
+    public static Problem NotFound(string field) => new(field, Absent);
+
+    /// <summary>Whether nothing of that id is there.</summary>
+    public static bool IsNotFound(Problem problem) => problem.Code == Absent;
 
     /// <summary>The right to do it is given, but not to this.</summary>
     public static Problem VetOnly(string field) => new(field, "vet-only");

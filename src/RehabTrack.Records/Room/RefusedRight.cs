@@ -7,8 +7,8 @@ using RehabTrack.Records.Rights;
 namespace RehabTrack.Records.Room;
 
 /// <summary>
-/// Notes that the gate refused a right: who, which use case, and which record where the question names one. What is refused to the same
-/// person in the same use case within a minute is noted once: one page may ask again and again, and the first time tells as much.
+/// Notes what was refused: who, which use case or page, and which record where the question names one. What is refused to the same person in
+/// the same place within a minute is noted once: one page may ask again and again, and the first time tells as much.
 /// </summary>
 internal static class RefusedRight
 {

@@ -42,7 +42,15 @@ public abstract class UseCase<TInput, TResult>
 
             ArgumentNullException.ThrowIfNull(input);
             await SessionLife.SeeAsync(access, records, granted.Session, now);
-            return await RunAsync(new RecordsSession(records, granted, now), input, cancellation);
+            Outcome<TResult> outcome = await RunAsync(new RecordsSession(records, granted, now), input, cancellation);
+            if (granted.Reach == Reach.OwnHorses && !outcome.Succeeded && outcome.Problems.Any(RecordProblems.IsNotFound))
+            {
+                // Nobody from outside is offered what is not theirs: whoever asks for it all the same has tried.
+                await using RecordsContext notes = await access.OpenAsync(actor.PracticeId, null, cancellation);
+                await RefusedRight.NoteAsync(notes, actor, GetType().Name, input, now);
+            }
+
+            return outcome;
         }
         catch (Exception broken) when (access.TroubleOf(broken) is { } trouble)
         {

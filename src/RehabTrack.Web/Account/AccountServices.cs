@@ -60,7 +60,18 @@ public static class AccountServices
         cookie.Events.OnRedirectToAccessDenied = context =>
         {
             context.Response.StatusCode = StatusCodes.Status403Forbidden;
-            return Task.CompletedTask;
+            return RefusedPages.NoteAsync(context.HttpContext);
+        };
+        Func<RedirectContext<CookieAuthenticationOptions>, Task> toSignIn = cookie.Events.OnRedirectToLogin;
+        cookie.Events.OnRedirectToLogin = context =>
+        {
+            if (context.HttpContext.GetEndpoint() is null)
+            {
+                // It leads nowhere, so nobody goes back to it: it may be the mistyped address of a secret.
+                context.RedirectUri = new Uri(context.RedirectUri).GetLeftPart(UriPartial.Path);
+            }
+
+            return toSignIn(context);
         };
         cookie.Events.OnValidatePrincipal = ValidateAsync;
     }

@@ -117,16 +117,8 @@ public sealed class GateConventionTests(GateConventionTests.Doors doors) : IClas
     public async Task Each_refuses_the_roles_that_the_table_gives_no_right(string useCase)
     {
         Type type = TypeOf(useCase);
-        Type[] forEverybody =
-        [
-            typeof(GetPractice),
-            typeof(FindHorses),
-            typeof(GetHorse),
-            typeof(GetHorsePhoto),
-            typeof(ListSessions),
-            typeof(EndSession),
-        ];
-        Type[] forOwners = [typeof(GetYard), typeof(NoteLook), typeof(ReportConcern), typeof(GetConcernLetter)];
+        Type[] forEverybody = [typeof(GetPractice), typeof(FindHorses), typeof(GetHorse), typeof(ListSessions), typeof(EndSession)];
+        Type[] forOwners = [typeof(GetYard), typeof(GetHorsePhoto), typeof(NoteLook), typeof(ReportConcern), typeof(GetConcernLetter)];
         Type[] forTrainers = [.. forOwners, typeof(LogDay), typeof(PauseWork), typeof(LowerWork)];
         foreach (Role role in Enum.GetValues<Role>())
         {

@@ -23,8 +23,8 @@ namespace RehabTrack.Records.Tests.Rights;
 
 /// <summary>
 /// Every use case, found by reflection, asked by a vet of another practice with every kind of record of the first one: what is another
-/// practice's is answered like what is not there, tells nothing, and stays as it was. And every use case asked by every role: it refuses where
-/// the table gives no right, and only there.
+/// practice's is answered like what is not there, tells nothing, and stays as it was. The same by people from outside who stand beside no horse.
+/// And every use case asked by every role: it refuses where the table gives no right, and only there.
 /// </summary>
 public sealed class UseCaseWalkTests(UseCaseWalkTests.TwoPractices two) : IClassFixture<UseCaseWalkTests.TwoPractices>
 {
@@ -46,6 +46,29 @@ public sealed class UseCaseWalkTests(UseCaseWalkTests.TwoPractices two) : IClass
 
                 Assert.Equal((kind, nothing), (kind, answer));
                 Assert.DoesNotContain(Mark, answer, StringComparison.Ordinal);
+            }
+        }
+
+        Assert.Equal(two.Before, await two.StandAsync());
+    }
+
+    [Theory]
+    [MemberData(nameof(UseCases))]
+    public async Task What_is_a_neighbours_is_answered_to_people_from_outside_like_what_is_not_there(string useCase)
+    {
+        Type type = typeof(UseCase<,>).Assembly.GetType(useCase)!;
+        foreach (Actor outside in two.People.Values.Where(person => !RightsTable.IsStaff(person.Role)))
+        {
+            foreach (bool isNew in (bool[])[false, true])
+            {
+                string nothing = await AskAsync(two.House, type, outside, Guid.NewGuid(), isNew);
+                foreach ((string kind, Guid id) in two.Ids)
+                {
+                    string answer = await AskAsync(two.House, type, outside, id, isNew);
+
+                    Assert.Equal((outside.Role, kind, nothing), (outside.Role, kind, answer));
+                    Assert.DoesNotContain(Mark, answer, StringComparison.Ordinal);
+                }
             }
         }
 

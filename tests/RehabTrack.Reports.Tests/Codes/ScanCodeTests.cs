@@ -1,5 +1,8 @@
 using System.Text.RegularExpressions;
 using RehabTrack.Reports.Codes;
+using ZXing;
+using ZXing.Common;
+using ZXing.QrCode;
 
 namespace RehabTrack.Reports.Tests.Codes;
 
@@ -7,6 +10,9 @@ public sealed partial class ScanCodeTests
 {
     private const int Quiet = 4;
     private const int Finder = 7;
+
+    /// <summary>Points to a module, for a reader of pictures.</summary>
+    private const int Module = 4;
 
     /// <summary>ISO/IEC 18004: a square in three corners, seven modules wide, with a light ring and a dark heart, inside a quiet margin of four.</summary>
     [Fact]
@@ -36,6 +42,27 @@ public sealed partial class ScanCodeTests
                 Assert.False(dark[margin, at] || dark[at, margin] || dark[code.Size - 1 - margin, at] || dark[at, code.Size - 1 - margin]);
             }
         }
+    }
+
+    /// <summary>A reader that had no part in writing it: ZXing.Net 0.16.11.</summary>
+    [Theory]
+    [InlineData("http://localhost:5080/s/")]
+    [InlineData("https://a-long-name-of-a-practice.stable.example/s/")]
+    public void A_reader_finds_the_address_in_it(string begin)
+    {
+        string address = begin + new string('q', 43);
+        ScanCode code = ScanCode.Of(address);
+        bool[,] dark = Dark(code);
+        byte[] grey = new byte[code.Size * code.Size * Module * Module];
+        for (int at = 0; at < grey.Length; at++)
+        {
+            (int row, int column) = Math.DivRem(at, code.Size * Module);
+            grey[at] = dark[row / Module, column / Module] ? byte.MinValue : byte.MaxValue;
+        }
+
+        RGBLuminanceSource picture = new(grey, code.Size * Module, code.Size * Module, RGBLuminanceSource.BitmapFormat.Gray8);
+
+        Assert.Equal(address, new QRCodeReader().decode(new BinaryBitmap(new HybridBinarizer(picture)))?.Text);
     }
 
     [Fact]

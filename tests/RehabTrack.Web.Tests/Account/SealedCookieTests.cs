@@ -4,7 +4,6 @@ using Microsoft.AspNetCore.Authentication.Cookies;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.Http;
 using Microsoft.Extensions.DependencyInjection;
-using Microsoft.Extensions.Options;
 using RehabTrack.Records.Accounts;
 using RehabTrack.Records.Rights;
 using RehabTrack.Web.Account;
@@ -50,7 +49,7 @@ public sealed class SealedCookieTests(RunningApp app) : IClassFixture<RunningApp
         await other.InitializeAsync();
         try
         {
-            ISecureDataFormat<AuthenticationTicket> theirs = Options(other).TicketDataFormat;
+            ISecureDataFormat<AuthenticationTicket> theirs = other.CookieOptions.TicketDataFormat;
             Assert.False(await OpensAsync(_ => theirs, 1));
         }
         finally
@@ -62,7 +61,7 @@ public sealed class SealedCookieTests(RunningApp app) : IClassFixture<RunningApp
     private async Task<bool> OpensAsync(Func<CookieAuthenticationOptions, ISecureDataFormat<AuthenticationTicket>> seal, int hours)
     {
         Actor session = await app.Services.GetRequiredService<SessionDoor>().BeginAsync(app.Vet, "test", isDemo: true);
-        CookieAuthenticationOptions options = Options(app);
+        CookieAuthenticationOptions options = app.CookieOptions;
         DateTimeOffset until = TimeProvider.System.GetUtcNow().AddHours(hours);
         AuthenticationTicket ticket = new(
             ActorClaims.Write(session),
@@ -75,11 +74,6 @@ public sealed class SealedCookieTests(RunningApp app) : IClassFixture<RunningApp
         using HttpResponseMessage answer = await browser.GetAsync("/");
         return answer.StatusCode == HttpStatusCode.OK;
     }
-
-    private static CookieAuthenticationOptions Options(RunningApp app) =>
-        app
-            .Services.GetRequiredService<IOptionsMonitor<CookieAuthenticationOptions>>()
-            .Get(CookieAuthenticationDefaults.AuthenticationScheme);
 
     private static string Written(SealedCookie<string[]> cookie, TimeSpan time)
     {

@@ -1,4 +1,5 @@
 using System.Net;
+using System.Net.Sockets;
 using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Authentication;
 using Microsoft.AspNetCore.Authentication.Cookies;
@@ -20,6 +21,7 @@ public sealed partial class RunningApp : IAsyncLifetime
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("rehabtrack-web-").FullName;
     private WebApplication? _app;
+    private int _elsewhere;
 
     public Uri Address { get; private set; } = default!;
 
@@ -55,23 +57,51 @@ public sealed partial class RunningApp : IAsyncLifetime
             BaseAddress = Address,
         };
 
+    /// <summary>A browser on another machine, so to speak: what one address may ask is counted for each of them.</summary>
+    public HttpClient BrowserElsewhere()
+    {
+        int number = Interlocked.Increment(ref _elsewhere);
+        IPAddress from = new([127, 1, (byte)(number / 250), (byte)(1 + number % 250)]);
+        return new(
+            new SocketsHttpHandler
+            {
+                AllowAutoRedirect = false,
+                ConnectCallback = async (context, cancellation) =>
+                {
+                    Socket line = new(SocketType.Stream, ProtocolType.Tcp);
+                    line.Bind(new IPEndPoint(from, 0));
+                    await line.ConnectAsync(IPAddress.Loopback, context.DnsEndPoint.Port, cancellation);
+                    return new NetworkStream(line, ownsSocket: true);
+                },
+            }
+        )
+        {
+            BaseAddress = Address,
+        };
+    }
+
     /// <summary>A browser in which somebody is signed in: the cookie of a session of theirs, as the sign-in gives it.</summary>
-    public async Task<HttpClient> BrowserAsync(Actor actor, CookieContainer? cookies = null)
+    public async Task<HttpClient> BrowserAsync(Actor actor, CookieContainer? cookies = null, TimeSpan begunBefore = default)
     {
         Actor session = await Services.GetRequiredService<SessionDoor>().BeginAsync(actor, "test", isDemo: true);
-        CookieAuthenticationOptions options = Services
-            .GetRequiredService<IOptionsMonitor<CookieAuthenticationOptions>>()
-            .Get(CookieAuthenticationDefaults.AuthenticationScheme);
-        DateTimeOffset now = TimeProvider.System.GetUtcNow();
+        DateTimeOffset begun = TimeProvider.System.GetUtcNow() - begunBefore;
         AuthenticationTicket ticket = new(
             ActorClaims.Write(session),
-            new AuthenticationProperties { IssuedUtc = now, ExpiresUtc = now.AddHours(1) },
+            new AuthenticationProperties { IssuedUtc = begun, ExpiresUtc = begun + new SignInSettings().IdleTime },
             CookieAuthenticationDefaults.AuthenticationScheme
         );
         cookies ??= new CookieContainer();
-        cookies.Add(Address, new Cookie(options.Cookie.Name!, options.TicketDataFormat.Protect(ticket)));
+        cookies.Add(Address, new Cookie(CookieOptions.Cookie.Name!, CookieOptions.TicketDataFormat.Protect(ticket)));
         return Browser(cookies);
     }
+
+    /// <summary>What the cookie of a session says.</summary>
+    public AuthenticationTicket TicketOf(CookieContainer cookies) =>
+        CookieOptions.TicketDataFormat.Unprotect(cookies.GetCookies(Address)[CookieOptions.Cookie.Name!]!.Value)!;
+
+    /// <summary>How the cookie of a session is made.</summary>
+    public CookieAuthenticationOptions CookieOptions =>
+        Services.GetRequiredService<IOptionsMonitor<CookieAuthenticationOptions>>().Get(CookieAuthenticationDefaults.AuthenticationScheme);
 
     /// <summary>The antiforgery token of the first form of a page.</summary>
     public static async Task<string> TokenAsync(HttpClient browser, string page)

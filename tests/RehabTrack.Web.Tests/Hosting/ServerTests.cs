@@ -104,7 +104,9 @@ public sealed partial class ServerTests(RunningApp app) : IClassFixture<RunningA
     public async Task Every_answer_carries_the_security_headers(string address)
     {
         using HttpClient browser = await app.BrowserAsync(app.Vet);
+        browser.DefaultRequestHeaders.Add("Origin", "https://elsewhere.example");
         using HttpResponseMessage answer = await browser.GetAsync(address);
+        Assert.False(answer.Headers.Contains("Access-Control-Allow-Origin"));
         string policy = string.Join("; ", answer.Headers.GetValues("Content-Security-Policy"));
         Assert.Contains("script-src 'self';", policy, StringComparison.Ordinal);
         Assert.Contains("frame-ancestors 'none'", policy, StringComparison.Ordinal);

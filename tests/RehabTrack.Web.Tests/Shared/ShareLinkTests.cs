@@ -1,9 +1,14 @@
 using System.Net;
+using System.Net.Sockets;
+using System.Text;
 using System.Text.RegularExpressions;
+using Microsoft.Extensions.DependencyInjection;
+using RehabTrack.Records.Accounts;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
+using RehabTrack.Web.Account;
 using RehabTrack.Web.Components;
 using RehabTrack.Web.Shared.Links;
 using RehabTrack.Web.Tests.Hosting;
@@ -40,6 +45,90 @@ public sealed partial class ShareLinkTests(RunningApp app) : IClassFixture<Runni
         Assert.Equal(["no-referrer"], answer.Headers.GetValues("Referrer-Policy"));
         Assert.True(answer.Headers.CacheControl!.NoStore);
         Assert.Contains("noindex", Assert.Single(answer.Headers.GetValues("X-Robots-Tag")), StringComparison.Ordinal);
+    }
+
+    /// <summary>Who is signed in in the same browser keeps their session, and its cookie stays that of the whole server.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task The_secret_stands_in_no_cookie_whether_the_session_beside_it_lives_or_not(bool lives)
+    {
+        Guid owner = await _house.PersonAsync("Owner Willow", Role.Owner);
+        Guid horse = await _house.HorseAsync("Cookie Bay", owner, null);
+        string path = (await _house.LinkAsync(owner, HorseRelation.Owner, horse)).Path;
+        CookieContainer cookies = new();
+        // So late in its time that the server renews it.
+        using HttpClient browser = await app.BrowserAsync(app.Vet, cookies, begunBefore: new SignInSettings().IdleTime * 0.9);
+        if (!lives)
+        {
+            Actor session = ActorClaims.Read(app.TicketOf(cookies).Principal)!;
+            await app.Services.GetRequiredService<SessionDoor>().EndAsync(session);
+        }
+
+        using HttpResponseMessage answer = await browser.GetAsync(path);
+
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        string[] set = [.. answer.Headers.GetValues("Set-Cookie")];
+        Assert.Contains(
+            set,
+            cookie =>
+                cookie.StartsWith("rehabtrack=", StringComparison.Ordinal)
+                && cookie.StartsWith("rehabtrack=;", StringComparison.Ordinal) != lives
+        );
+        Assert.All(set, cookie => Assert.Matches("; path=/(;|$)", cookie));
+        Assert.DoesNotContain(set, cookie => cookie.Contains(path[3..], StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("/{0}", true)]
+    [InlineData("//{0}", true)]
+    [InlineData("/{0}/", true)]
+    [InlineData("/S{1}", true)]
+    [InlineData("/s%2F{2}", true)]
+    [InlineData("/s//{2}", false)]
+    [InlineData("/{0}.", false)]
+    [InlineData("/{0}%20", false)]
+    [InlineData("/{0};x", false)]
+    [InlineData("/{0}%2e%2e", false)]
+    [InlineData("/{0}/../horses", false)]
+    [InlineData("/{0}/%2e%2e/horses", false)]
+    [InlineData("/{0}/..%2fhorses", false)]
+    [InlineData("/{0}/progress/../horses", false)]
+    [InlineData("/{0}/PROGRESS", true)]
+    [InlineData("/{0}/{0}", false)]
+    [InlineData("/{0}/_blazor/negotiate", false)]
+    [InlineData("/{0}/app.css", false)]
+    [InlineData("/{0}/health/ready", false)]
+    [InlineData("/x/{0}", false)]
+    public async Task However_the_address_is_written_it_opens_the_page_of_the_link_or_nothing_and_is_told_to_nobody(
+        string written,
+        bool opens
+    )
+    {
+        Guid owner = await _house.PersonAsync("Owner Hazel", Role.Owner);
+        Guid horse = await _house.HorseAsync("Path Bay", owner, null);
+        string path = (await _house.LinkAsync(owner, HorseRelation.Owner, horse)).Path;
+        string secret = path[(ShareAddress.Prefix.Length + 1)..];
+        string target = string.Format(System.Globalization.CultureInfo.InvariantCulture, written, path[1..], path[2..], secret);
+
+        string answer = await RawAsync($"GET {target} HTTP/1.1\r\nHost: {app.Address.Authority}\r\nConnection: close\r\n\r\n");
+
+        string head = answer[..answer.IndexOf("\r\n\r\n", StringComparison.Ordinal)];
+        Assert.Equal(
+            opens,
+            head.StartsWith("HTTP/1.1 200", StringComparison.Ordinal) && answer.Contains("Path Bay", StringComparison.Ordinal)
+        );
+        Assert.True(opens || !answer.Contains("Path Bay", StringComparison.Ordinal));
+        Assert.DoesNotContain(secret, head, StringComparison.Ordinal);
+    }
+
+    private async Task<string> RawAsync(string request)
+    {
+        using TcpClient line = new();
+        await line.ConnectAsync(IPAddress.Loopback, app.Address.Port);
+        await line.GetStream().WriteAsync(Encoding.Latin1.GetBytes(request));
+        using StreamReader reader = new(line.GetStream(), Encoding.Latin1);
+        return await reader.ReadToEndAsync();
     }
 
     [Fact]

@@ -99,7 +99,8 @@ internal static class WalkTable
         {
             BehindLinkOf = ReferringVet,
         },
-        new("GET", "/horses/{id:guid}/photo", SignedIn, Subject.Horse) { BehindLinkOf = [.. TrainerAndOwner, .. ReferringVet] },
+        // A report shows no photo, so its reader has none.
+        new("GET", "/horses/{id:guid}/photo", [.. Staff, .. TrainerAndOwner], Subject.Horse) { BehindLinkOf = TrainerAndOwner },
         // What those who work in the practice open.
         Page("/", Staff),
         Page("/horses", Staff),

@@ -113,19 +113,14 @@ public sealed partial class WalkTests(WalkHouse house) : IClassFixture<WalkHouse
     {
         Walker walker = Enum.Parse<Walker>(role);
         string link = house.Links[walker];
-        using HttpClient browser = house.App.Browser();
-        string dead = await TextAsync(browser, ShareAddress.PathOf(AddressSecret.Make().Text), HttpStatusCode.NotFound);
+        string dead = await DeadAsync();
+        using HttpClient browser = house.App.BrowserElsewhere();
         foreach (WalkRow row in WalkTable.Rows.Where(row => row.Method == "GET"))
         {
             bool isBehind = row.BehindLinkOf.Contains(walker);
             foreach (Whose whose in isBehind && row.Subject != Subject.None ? Everyones : [Whose.Own])
             {
-                string address = link + AddressOf(row, IdOf(row, whose));
-                if (row.Pattern == "/")
-                {
-                    address = $"{link}/horses/";
-                }
-
+                string address = link + BelowLink(row, whose);
                 bool opens = isBehind && whose == Whose.Own;
                 string text = await TextAsync(browser, address, opens ? HttpStatusCode.OK : HttpStatusCode.NotFound);
 
@@ -133,6 +128,91 @@ public sealed partial class WalkTests(WalkHouse house) : IClassFixture<WalkHouse
             }
         }
     }
+
+    [Theory]
+    [InlineData("Owner")]
+    [InlineData("Trainer")]
+    [InlineData("ReferringVet")]
+    public async Task Behind_a_link_only_the_forms_of_its_role_take_anything_and_only_for_its_own_horse(string role)
+    {
+        Walker walker = Enum.Parse<Walker>(role);
+        string link = house.Links[walker];
+        string dead = await DeadAsync();
+        foreach (WalkRow row in WalkTable.Rows.Where(TakesForms))
+        {
+            using HttpClient browser = house.App.BrowserElsewhere();
+            // A report has no form, so whoever reads it has no token either.
+            string? token = walker == Walker.ReferringVet ? null : await LinkTokenAsync(browser, link);
+            bool isBehind = row.BehindLinkOf.Contains(walker) && (row.Method == "POST" || row.Form is not null);
+            // What is allowed is written elsewhere; here nothing shall be.
+            foreach (Whose whose in isBehind ? Everyones.Where(whose => whose != Whose.Own) : Everyones)
+            {
+                using FormUrlEncodedContent form = FormOf(row, token);
+                using HttpResponseMessage answer = await browser.PostAsync(link + BelowLink(row, whose), form);
+                string text = await answer.Content.ReadAsStringAsync();
+                string to = answer.Headers.Location?.OriginalString ?? "";
+
+                Assert.True(
+                    (answer.StatusCode == HttpStatusCode.NotFound && text == dead)
+                        // The list of one's own horses, which says there that this one is not among them.
+                        || (isBehind && row.RefusesOnTheList && to.Contains("refused=not-found", StringComparison.Ordinal)),
+                    $"{row}, {whose}: {answer.StatusCode} {to}"
+                );
+            }
+        }
+
+        await NothingWasWrittenAsync();
+    }
+
+    [Theory]
+    [InlineData("HEAD")]
+    [InlineData("OPTIONS")]
+    [InlineData("PUT")]
+    [InlineData("DELETE")]
+    [InlineData("PATCH")]
+    [InlineData("TRACE")]
+    public async Task Behind_a_link_no_other_method_opens_anything(string method)
+    {
+        foreach (Walker walker in (Walker[])[Walker.Owner, Walker.Trainer, Walker.ReferringVet])
+        {
+            using HttpClient browser = house.App.BrowserElsewhere();
+            foreach (WalkRow row in WalkTable.Rows)
+            {
+                using HttpRequestMessage request = new(new HttpMethod(method), house.Links[walker] + BelowLink(row, Whose.Own));
+                using HttpResponseMessage answer = await browser.SendAsync(request);
+                bool isRead = method == "HEAD" && row.Method == "GET" && row.BehindLinkOf.Contains(walker);
+
+                Assert.True(
+                    answer.StatusCode == HttpStatusCode.NotFound || (isRead && answer.StatusCode == HttpStatusCode.OK),
+                    $"{walker} {method} {row}: {answer.StatusCode}"
+                );
+            }
+        }
+    }
+
+    /// <summary>The address of a row as it would stand below a link; the page that all begins with is the link's own there.</summary>
+    private string BelowLink(WalkRow row, Whose whose) => row.Pattern == "/" ? "/horses/" : AddressOf(row, IdOf(row, whose));
+
+    private async Task<string> DeadAsync()
+    {
+        using HttpClient browser = house.App.BrowserElsewhere();
+        return await TextAsync(browser, ShareAddress.PathOf(AddressSecret.Make().Text), HttpStatusCode.NotFound);
+    }
+
+    private async Task<string> LinkTokenAsync(HttpClient browser, string link)
+    {
+        string page = await TextAsync(browser, $"{link}/concern/{house.RecordsOf(Whose.Own).Horse}", HttpStatusCode.OK);
+        string token = Token().Match(page).Groups["value"].Value;
+        Assert.NotEmpty(token);
+        return token;
+    }
+
+    private static FormUrlEncodedContent FormOf(WalkRow row, string? token) =>
+        new([
+            .. token is null ? [] : (KeyValuePair<string, string>[])[KeyValuePair.Create("__RequestVerificationToken", token)],
+            .. row.Form is { } handler ? [KeyValuePair.Create("_handler", handler)] : Array.Empty<KeyValuePair<string, string>>(),
+            .. row.Fields.Select(field => KeyValuePair.Create(field.Name, field.Value)),
+        ]);
 
     private static bool TakesForms(WalkRow row) => row.Method == "POST" || row.IsPage;
 
@@ -269,11 +349,7 @@ public sealed partial class WalkTests(WalkHouse house) : IClassFixture<WalkHouse
         using HttpResponseMessage page = await browser.GetAsync(FormPageOf(walker));
         string token = Token().Match(await page.Content.ReadAsStringAsync()).Groups["value"].Value;
         Assert.NotEmpty(token);
-        using FormUrlEncodedContent form = new([
-            KeyValuePair.Create("__RequestVerificationToken", token),
-            .. row.Form is { } handler ? [KeyValuePair.Create("_handler", handler)] : Array.Empty<KeyValuePair<string, string>>(),
-            .. row.Fields.Select(field => KeyValuePair.Create(field.Name, field.Value)),
-        ]);
+        using FormUrlEncodedContent form = FormOf(row, token);
         using HttpResponseMessage answer = await browser.PostAsync(AddressOf(row, id), form);
         return await WalkAnswer.ReadAsync(answer, id);
     }

@@ -17,7 +17,7 @@ public sealed class ShareContextFactory(IServiceProvider services) : IHttpContex
         ArgumentNullException.ThrowIfNull(featureCollection);
         if (featureCollection.Get<IHttpRequestFeature>() is { } request)
         {
-            string path = request.PathBase + request.Path;
+            string path = Plain(request.PathBase + request.Path);
             if (ShareAddress.Read(path) is { } share)
             {
                 featureCollection.Set(share);
@@ -35,6 +35,13 @@ public sealed class ShareContextFactory(IServiceProvider services) : IHttpContex
 
     /// <inheritdoc />
     public void Dispose(HttpContext httpContext) => _contexts.Dispose(httpContext);
+
+    /// <summary>
+    /// A link that was copied with one slash too many, or with slashes that something on the way encoded, is the same link; as another address its
+    /// secret would go on into logs and into the address of the sign-in.
+    /// </summary>
+    private static string Plain(string path) =>
+        "/" + path.Replace("%2F", "/", StringComparison.OrdinalIgnoreCase).Replace('\\', '/').TrimStart('/');
 
     private static void Hide(IHttpRequestFeature request, string instead)
     {

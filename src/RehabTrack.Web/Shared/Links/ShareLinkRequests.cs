@@ -98,6 +98,7 @@ public static class ShareLinkRequests
 
         if (!IsError(context) && !await IsBehindLinkAsync(context))
         {
+            await RefusedPages.NoteAsync(context);
             context.Response.StatusCode = StatusCodes.Status404NotFound;
             return;
         }
