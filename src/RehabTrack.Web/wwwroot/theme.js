@@ -6,7 +6,7 @@
   let here = null; // where the browser keeps nothing, the choice lasts as long as the page
   const chosen = () => {
     try {
-      return localStorage.getItem(key);
+      return here ?? localStorage.getItem(key);
     } catch {
       return here;
     }
@@ -37,6 +37,7 @@
       } else {
         localStorage.setItem(key, next);
       }
+      here = null;
     } catch {
       here = next;
     }

@@ -1,257 +1,247 @@
 // Keeps what is typed into a log or a concern in the browser, and what was pressed until the practice has it. Every form has the name of its
 // wish ("command"): the server carries one out once, however often it arrives, so sending again is always safe. Without this script the forms
-// are plain forms.
-(() => {
-  const queueKey = "rehabtrack-unsent";
-  const typedPrefix = "rehabtrack-typed:";
-  const retryMilliseconds = 10000;
-  const patienceMilliseconds = 8000;
-  const oldestTyped = 24 * 3600 * 1000;
-  const oldestUnsent = 14 * 24 * 3600 * 1000;
-  const tokenField = "__RequestVerificationToken";
-  const commandField = "command";
+// are plain forms. Where the browser keeps nothing, what was pressed is kept by the page, as long as it is open.
+import * as store from "./browser-store.js";
 
-  let sending = Promise.resolve();
+const queueKey = "rehabtrack-unsent";
+const typedPrefix = "rehabtrack-typed:";
+const retryMilliseconds = 10000;
+const patienceMilliseconds = 8000;
+const oldestTyped = 24 * 3600 * 1000;
+const oldestUnsent = 14 * 24 * 3600 * 1000;
+const tokenField = "__RequestVerificationToken";
+const commandField = "command";
 
-  const box = () => document.querySelector("[data-unsent]");
-  const who = () => box()?.dataset.who ?? "";
-  const pageOf = () => location.pathname;
-  const typedKey = () => typedPrefix + who() + pageOf();
+let sending = Promise.resolve();
 
-  const read = (key, otherwise) => {
-    try {
-      return JSON.parse(localStorage.getItem(key) ?? "null") ?? otherwise;
-    } catch {
-      return otherwise;
-    }
-  };
+const box = () => document.querySelector("[data-unsent]");
+const who = () => box()?.dataset.who ?? "";
+const pageOf = () => location.pathname;
+const typedKey = () => typedPrefix + who() + pageOf();
 
-  // False where the browser keeps nothing: then the form goes its plain way.
-  const write = (key, value) => {
-    try {
-      localStorage.setItem(key, JSON.stringify(value));
-      return true;
-    } catch {
-      return false;
-    }
-  };
+const read = (key, otherwise) => {
+  try {
+    return JSON.parse(store.read(key) ?? "null") ?? otherwise;
+  } catch {
+    return otherwise;
+  }
+};
 
-  const forget = (key) => {
-    try {
-      localStorage.removeItem(key);
-    } catch {
-      // Nothing was kept.
-    }
-  };
+const say = (keeps) => {
+  const place = box();
+  if (place) {
+    place.dataset.keeps = keeps ? "all" : "nothing";
+    document.querySelector("[data-unsent-none]").hidden = keeps;
+  }
+};
 
-  const all = () => read(queueKey, []).filter((item) => Date.now() - item.at < oldestUnsent);
-  const mine = () => all().filter((item) => item.who === who());
-  const put = (item) => write(queueKey, [...all().filter((other) => other.id !== item.id), item]);
-  const drop = (id) => write(queueKey, all().filter((item) => item.id !== id));
+const write = (key, value) => say(store.write(key, JSON.stringify(value)));
 
-  const lineOf = (item, texts) => {
-    const line = document.createElement("li");
-    line.textContent = item.name;
-    const more = { refused: texts.refused, wrong: texts.wrong }[item.state];
-    if (more) {
-      const link = document.createElement(item.state === "wrong" ? "a" : "span");
-      link.textContent = more;
-      if (item.state === "wrong") {
-        link.href = item.page;
-      }
+const all = () => read(queueKey, []).filter((item) => Date.now() - item.at < oldestUnsent);
+const mine = () => all().filter((item) => item.who === who());
+const put = (item) => write(queueKey, [...all().filter((other) => other.id !== item.id), item]);
+const drop = (id) => write(queueKey, all().filter((item) => item.id !== id));
 
-      line.append(" ", link);
+const lineOf = (item, texts) => {
+  const line = document.createElement("li");
+  line.textContent = item.name;
+  const more = { refused: texts.refused, wrong: texts.wrong }[item.state];
+  if (more) {
+    const link = document.createElement(item.state === "wrong" ? "a" : "span");
+    link.textContent = more;
+    if (item.state === "wrong") {
+      link.href = item.page;
     }
 
-    return line;
-  };
+    line.append(" ", link);
+  }
 
-  const show = () => {
-    const place = box();
-    if (!place) {
-      return;
-    }
+  return line;
+};
 
-    const items = mine();
-    place.hidden = items.length === 0;
-    place.querySelector("[data-unsent-alarm]").hidden = !items.some((item) => item.alarm || item.state === "refused");
-    place.querySelector("ul").replaceChildren(...items.map((item) => lineOf(item, place.dataset)));
-  };
+const show = () => {
+  const place = box();
+  if (!place) {
+    return;
+  }
 
-  const saySent = () => {
-    const sent = document.querySelector("[data-unsent-sent]");
-    if (sent) {
-      sent.hidden = mine().length > 0;
-    }
-  };
+  const items = mine();
+  place.hidden = items.length === 0;
+  place.querySelector("[data-unsent-alarm]").hidden = !items.some((item) => item.alarm || item.state === "refused");
+  place.querySelector("ul").replaceChildren(...items.map((item) => lineOf(item, place.dataset)));
+};
 
-  const tokenOf = async (page) => {
-    const answer = await fetch(page, { credentials: "same-origin", signal: AbortSignal.timeout(patienceMilliseconds) });
-    const parsed = new DOMParser().parseFromString(await answer.text(), "text/html");
-    return parsed.querySelector(`input[name="${tokenField}"]`)?.value;
-  };
+const saySent = () => {
+  const sent = document.querySelector("[data-unsent-sent]");
+  if (sent) {
+    sent.hidden = mine().length > 0;
+  }
+};
 
-  // What became of it: "lost" on the way, "done", "wrong" (a field has to be changed), or "refused".
-  const post = async (item, isAgain) => {
-    let answer;
-    try {
-      answer = await fetch(item.to, {
-        method: "POST",
-        body: new URLSearchParams(item.body),
-        credentials: "same-origin",
-        signal: AbortSignal.timeout(patienceMilliseconds),
-      });
-      if (answer.status === 400 && !isAgain) {
-        const token = await tokenOf(item.page);
-        if (token) {
-          const body = new URLSearchParams(item.body);
-          body.set(tokenField, token);
-          item.body = body.toString();
-          return post(item, true);
-        }
-      }
-    } catch {
-      return { state: "lost" };
-    }
+const tokenOf = async (page) => {
+  const answer = await fetch(page, { credentials: "same-origin", signal: AbortSignal.timeout(patienceMilliseconds) });
+  const parsed = new DOMParser().parseFromString(await answer.text(), "text/html");
+  return parsed.querySelector(`input[name="${tokenField}"]`)?.value;
+};
 
-    if (answer.status >= 500 || answer.status === 429) {
-      return { state: "lost" };
-    }
-
-    if (!answer.ok || new URL(answer.url).pathname === "/sign-in") {
-      return { state: "refused" };
-    }
-
-    return { state: answer.redirected ? "done" : "wrong", url: answer.url };
-  };
-
-  const settle = (item, outcome) => {
-    if (outcome.state === "done") {
-      drop(item.id);
-      if (read(typedPrefix + item.who + item.path, {}).id === item.id) {
-        forget(typedPrefix + item.who + item.path);
-      }
-    } else {
-      put({ ...item, state: outcome.state });
-    }
-  };
-
-  const sendAll = () => {
-    sending = sending.then(async () => {
-      for (const item of mine().filter((waiting) => waiting.state === "lost")) {
-        const outcome = await post(item);
-        settle(item, outcome);
-        show();
-        if (outcome.state === "lost") {
-          return;
-        }
-
-        saySent();
-      }
+// What became of it: "lost" on the way, "done", "wrong" (a field has to be changed), or "refused".
+const post = async (item, isAgain) => {
+  let answer;
+  try {
+    answer = await fetch(item.to, {
+      method: "POST",
+      body: new URLSearchParams(item.body),
+      credentials: "same-origin",
+      signal: AbortSignal.timeout(patienceMilliseconds),
     });
-    return sending;
-  };
-
-  const fieldsOf = (form) => [...new FormData(form)].filter(([name]) => !name.startsWith("_") && name !== commandField);
-
-  const keepTyped = (form) =>
-    write(typedKey(), { id: new FormData(form).get(commandField), fields: fieldsOf(form), at: Date.now() });
-
-  const bringBack = (form) => {
-    const typed = read(typedKey(), null);
-    if (!typed || Date.now() - typed.at > oldestTyped || mine().some((item) => item.id === typed.id && item.state === "lost")) {
-      return;
-    }
-
-    let changed = false;
-    for (const field of form.querySelectorAll("input, select, textarea")) {
-      const values = typed.fields.filter(([name]) => name === field.name).map(([, value]) => value);
-      if (field.type === "checkbox" || field.type === "radio") {
-        const is = values.includes(field.value);
-        changed ||= field.checked !== is;
-        field.checked = is;
-      } else if (field.type !== "hidden" && values.length > 0) {
-        changed ||= field.value !== values[0];
-        field.value = values[0];
+    if (answer.status === 400 && !isAgain) {
+      const token = await tokenOf(item.page);
+      if (token) {
+        const body = new URLSearchParams(item.body);
+        body.set(tokenField, token);
+        item.body = body.toString();
+        return post(item, true);
       }
     }
+  } catch {
+    return { state: "lost" };
+  }
 
-    form.elements[commandField].value = typed.id;
-    const said = document.querySelector("[data-unsent-typed]");
-    if (said && changed) {
-      said.hidden = false;
+  if (answer.status >= 500 || answer.status === 429) {
+    return { state: "lost" };
+  }
+
+  if (!answer.ok || new URL(answer.url).pathname === "/sign-in") {
+    return { state: "refused" };
+  }
+
+  return { state: answer.redirected ? "done" : "wrong", url: answer.url };
+};
+
+const settle = (item, outcome) => {
+  if (outcome.state === "done") {
+    drop(item.id);
+    if (read(typedPrefix + item.who + item.path, {}).id === item.id) {
+      store.remove(typedPrefix + item.who + item.path);
     }
-  };
+  } else {
+    put({ ...item, state: outcome.state });
+  }
+};
 
-  const submit = async (event) => {
-    const form = event.target;
-    if (!form.matches?.("form[data-unsent-form]") || !box()) {
-      return;
-    }
-
-    const body = new URLSearchParams(new FormData(form));
-    const item = {
-      id: body.get(commandField),
-      who: who(),
-      to: form.action,
-      page: location.href.split("#")[0],
-      path: pageOf(),
-      name: form.dataset.unsentForm,
-      alarm: "unsentConcern" in form.dataset,
-      body: body.toString(),
-      at: Date.now(),
-      state: "lost",
-    };
-    if (!put(item)) {
-      return;
-    }
-
-    event.preventDefault();
-    event.stopPropagation();
-    form.inert = true;
-    const outcome = await post(item);
-    settle(item, outcome);
-    if (outcome.state === "done") {
-      location.assign(outcome.url);
-    } else if (outcome.state === "lost") {
-      // The form stays shut: what was pressed may have arrived, and a second version of one wish would be taken for the first.
+const sendAll = () => {
+  sending = sending.then(async () => {
+    for (const item of mine().filter((waiting) => waiting.state === "lost")) {
+      const outcome = await post(item);
+      settle(item, outcome);
       show();
-      box().scrollIntoView({ block: "start" });
-    } else {
-      // Nothing was written. The plain way shows why.
-      if (outcome.state === "wrong") {
-        drop(item.id);
+      if (outcome.state === "lost") {
+        return;
       }
 
-      form.inert = false;
-      form.submit();
+      saySent();
     }
-  };
+  });
+  return sending;
+};
 
-  const begin = () => {
+const fieldsOf = (form) => [...new FormData(form)].filter(([name]) => !name.startsWith("_") && name !== commandField);
+
+const keepTyped = (form) =>
+  write(typedKey(), { id: new FormData(form).get(commandField), fields: fieldsOf(form), at: Date.now() });
+
+const bringBack = (form) => {
+  const typed = read(typedKey(), null);
+  if (!typed || Date.now() - typed.at > oldestTyped || mine().some((item) => item.id === typed.id && item.state === "lost")) {
+    return;
+  }
+
+  let changed = false;
+  for (const field of form.querySelectorAll("input, select, textarea")) {
+    const values = typed.fields.filter(([name]) => name === field.name).map(([, value]) => value);
+    if (field.type === "checkbox" || field.type === "radio") {
+      const is = values.includes(field.value);
+      changed ||= field.checked !== is;
+      field.checked = is;
+    } else if (field.type !== "hidden" && values.length > 0) {
+      changed ||= field.value !== values[0];
+      field.value = values[0];
+    }
+  }
+
+  form.elements[commandField].value = typed.id;
+  const said = document.querySelector("[data-unsent-typed]");
+  if (said && changed) {
+    said.hidden = false;
+  }
+};
+
+const submit = async (event) => {
+  const form = event.target;
+  if (!form.matches?.("form[data-unsent-form]") || !box()) {
+    return;
+  }
+
+  const body = new URLSearchParams(new FormData(form));
+  const item = {
+    id: body.get(commandField),
+    who: who(),
+    to: form.action,
+    page: location.href.split("#")[0],
+    path: pageOf(),
+    name: form.dataset.unsentForm,
+    alarm: "unsentConcern" in form.dataset,
+    body: body.toString(),
+    at: Date.now(),
+    state: "lost",
+  };
+  put(item);
+  event.preventDefault();
+  event.stopPropagation();
+  form.inert = true;
+  const outcome = await post(item);
+  settle(item, outcome);
+  if (outcome.state === "done") {
+    location.assign(outcome.url);
+  } else if (outcome.state === "lost") {
+    // The form stays shut: what was pressed may have arrived, and a second version of one wish would be taken for the first.
     show();
-    document.querySelectorAll("form[data-unsent-typed-form]").forEach(bringBack);
-    sendAll();
-  };
+    box().scrollIntoView({ block: "start" });
+  } else {
+    // Nothing was written. The plain way shows why.
+    if (outcome.state === "wrong") {
+      drop(item.id);
+    }
 
-  document.addEventListener("submit", submit, true);
-  document.addEventListener("input", (event) => {
-    const form = event.target.closest?.("form[data-unsent-typed-form]");
-    if (form) {
-      keepTyped(form);
-    }
-  });
-  document.addEventListener("click", (event) => {
-    if (event.target.closest?.("[data-unsent-send]")) {
-      sendAll();
-    } else if (event.target.closest?.("[data-unsent-afresh]")) {
-      forget(typedKey());
-      location.reload();
-    }
-  });
-  document.addEventListener("visibilitychange", sendAll);
-  window.addEventListener("online", sendAll);
-  setInterval(sendAll, retryMilliseconds);
-  window.Blazor?.addEventListener?.("enhancedload", begin);
-  begin();
-})();
+    form.inert = false;
+    form.submit();
+  }
+};
+
+const begin = () => {
+  say(store.keeps());
+  show();
+  document.querySelectorAll("form[data-unsent-typed-form]").forEach(bringBack);
+  sendAll();
+};
+
+document.addEventListener("submit", submit, true);
+document.addEventListener("input", (event) => {
+  const form = event.target.closest?.("form[data-unsent-typed-form]");
+  if (form) {
+    keepTyped(form);
+  }
+});
+document.addEventListener("click", (event) => {
+  if (event.target.closest?.("[data-unsent-send]")) {
+    sendAll();
+  } else if (event.target.closest?.("[data-unsent-afresh]")) {
+    store.remove(typedKey());
+    location.reload();
+  }
+});
+document.addEventListener("visibilitychange", sendAll);
+window.addEventListener("online", sendAll);
+setInterval(sendAll, retryMilliseconds);
+window.Blazor?.addEventListener?.("enhancedload", begin);
+begin();

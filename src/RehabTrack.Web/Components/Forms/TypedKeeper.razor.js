@@ -1,6 +1,8 @@
 // Keeps what is typed into the fields of a form in the browser until the server says that it was taken. The fields themselves are the
 // server's: this script only remembers, sends again and puts back.
 
+import * as store from "../../browser-store.js";
+
 const keptHours = 24;
 const kind = "kind";
 const idleMilliseconds = 900;
@@ -21,6 +23,7 @@ class Keeper {
     this.timer = 0;
     this.kept = {};
     this.unsent = new Set();
+    this.say(store.keeps());
     // Where the server keeps it, the browser holds only what the server never got; all else the server has, as it was last typed on any device.
     for (const [name, value] of [...Object.entries(kept ?? {}), ...Object.entries(this.read())]) {
       this.put(name, value);
@@ -63,7 +66,7 @@ class Keeper {
     this.kept = {};
     this.unsent.clear();
     this.waiting.clear();
-    localStorage.removeItem(this.key);
+    store.remove(this.key);
   }
 
   detach() {
@@ -78,7 +81,7 @@ class Keeper {
 
   read() {
     try {
-      const kept = JSON.parse(localStorage.getItem(this.key) ?? "null");
+      const kept = JSON.parse(store.read(this.key) ?? "null");
       return kept && Date.now() - kept.at < keptHours * 3600000 ? kept.fields : {};
     } catch {
       return {};
@@ -107,10 +110,15 @@ class Keeper {
   write() {
     const fields = this.server ? this.unsentFields() : this.kept;
     if (Object.keys(fields).length === 0) {
-      localStorage.removeItem(this.key);
+      store.remove(this.key);
     } else {
-      localStorage.setItem(this.key, JSON.stringify({ at: Date.now(), fields }));
+      this.say(store.write(this.key, JSON.stringify({ at: Date.now(), fields })));
     }
+  }
+
+  // Whether the browser keeps what is typed.
+  say(keeps) {
+    this.root.dataset.keeps = keeps ? "all" : "nothing";
   }
 
   unsentFields() {

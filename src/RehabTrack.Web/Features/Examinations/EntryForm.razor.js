@@ -2,6 +2,8 @@
 // browser until the server has it. The server answers every message with what it now holds; only this script writes into a cell once it
 // is there, and never into one that holds something the server has not seen.
 
+import * as store from "../../browser-store.js";
+
 const idleMilliseconds = 900;
 const retryMilliseconds = 3000;
 const patienceMilliseconds = 8000;
@@ -29,20 +31,22 @@ class Entry {
     root.addEventListener("focusout", (event) => this.left(event));
     root.addEventListener("pointerdown", () => (this.anchor = null));
     this.leave = (event) => {
-      if (["not-sent", "waiting"].includes(this.root.dataset.state)) {
+      const isLost = this.root.dataset.keeps === "nothing" && Object.keys(this.differences()).length > 0;
+      if (isLost || ["not-sent", "waiting"].includes(this.root.dataset.state)) {
         event.preventDefault();
       }
     };
     this.hide = () => this.send();
     window.addEventListener("beforeunload", this.leave);
     document.addEventListener("visibilitychange", this.hide);
+    this.say(store.keeps());
     this.show("sent");
   }
 
   // What an earlier visit typed and the server never got: a map from field to text, or null.
   pending() {
     try {
-      const kept = JSON.parse(localStorage.getItem(this.key) ?? "null");
+      const kept = JSON.parse(store.read(this.key) ?? "null");
       return kept && typeof kept === "object" ? kept : null;
     } catch {
       return null;
@@ -78,7 +82,7 @@ class Entry {
   }
 
   forget() {
-    localStorage.removeItem(this.key);
+    store.remove(this.key);
   }
 
   detach() {
@@ -108,10 +112,15 @@ class Entry {
     this.root.dataset.state = state;
   }
 
+  // Whether the browser keeps what is typed.
+  say(keeps) {
+    this.root.dataset.keeps = keeps ? "all" : "nothing";
+  }
+
   keep() {
     const differences = this.differences();
     if (Object.keys(differences).length > 0) {
-      localStorage.setItem(this.key, JSON.stringify(differences));
+      this.say(store.write(this.key, JSON.stringify(differences)));
     } else {
       this.forget();
     }
