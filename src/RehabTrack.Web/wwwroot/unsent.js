@@ -15,7 +15,7 @@ const commandField = "command";
 let sending = Promise.resolve();
 
 const box = () => document.querySelector("[data-unsent]");
-const who = () => box()?.dataset.who ?? "";
+const who = () => document.body.dataset.who ?? "";
 const pageOf = () => location.pathname;
 const typedKey = () => typedPrefix + who() + pageOf();
 
@@ -42,15 +42,27 @@ const mine = () => all().filter((item) => item.who === who());
 const put = (item) => write(queueKey, [...all().filter((other) => other.id !== item.id), item]);
 const drop = (id) => write(queueKey, all().filter((item) => item.id !== id));
 
-const lineOf = (item, texts) => {
+// What is said of one that waits for more than the network, and where that is done.
+const moreOf = (item, texts) => {
+  const page = new URL(item.page);
+  return {
+    refused: { text: texts.refused },
+    wrong: { text: texts.wrong, to: item.page },
+    "signed-out": { text: texts.signIn, to: `/sign-in?returnUrl=${encodeURIComponent(page.pathname + page.search)}` },
+  }[item.state];
+};
+
+const lineOf = (item, place) => {
   const line = document.createElement("li");
   line.textContent = item.name;
-  const more = { refused: texts.refused, wrong: texts.wrong }[item.state];
+  const more = moreOf(item, place.dataset);
   if (more) {
-    const link = document.createElement(item.state === "wrong" ? "a" : "span");
-    link.textContent = more;
-    if (item.state === "wrong") {
-      link.href = item.page;
+    const link = document.createElement(more.to ? "a" : "span");
+    link.textContent = more.text;
+    if (more.to) {
+      link.href = more.to;
+      // What only this page holds would go with it.
+      link.target = place.dataset.keeps === "nothing" ? "_blank" : "";
     }
 
     line.append(" ", link);
@@ -68,7 +80,8 @@ const show = () => {
   const items = mine();
   place.hidden = items.length === 0;
   place.querySelector("[data-unsent-alarm]").hidden = !items.some((item) => item.alarm || item.state === "refused");
-  place.querySelector("ul").replaceChildren(...items.map((item) => lineOf(item, place.dataset)));
+  place.querySelector("[data-unsent-network]").hidden = !items.some((item) => item.state === "lost");
+  place.querySelector("ul").replaceChildren(...items.map((item) => lineOf(item, place)));
 };
 
 const saySent = () => {
@@ -78,13 +91,21 @@ const saySent = () => {
   }
 };
 
-const tokenOf = async (page) => {
-  const answer = await fetch(page, { credentials: "same-origin", signal: AbortSignal.timeout(patienceMilliseconds) });
-  const parsed = new DOMParser().parseFromString(await answer.text(), "text/html");
-  return parsed.querySelector(`input[name="${tokenField}"]`)?.value;
+const isDoor = (answer) => new URL(answer.url).pathname === "/sign-in";
+const isBehindLink = (item) => new URL(item.page).pathname.startsWith("/s/");
+
+// A token for the form, as who is here now gets it on its page: nobody sends what another person wrote. Behind a link there is nobody else.
+const renew = async (item) => {
+  const answer = await fetch(item.page, { credentials: "same-origin", signal: AbortSignal.timeout(patienceMilliseconds) });
+  const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+  return {
+    isTheirs: isBehindLink(item) || page.body.dataset.who === item.who,
+    token: page.querySelector(`input[name="${tokenField}"]`)?.value,
+  };
 };
 
-// What became of it: "lost" on the way, "done", "wrong" (a field has to be changed), or "refused".
+// What became of it: "lost" on the way, "done", "wrong" (a field has to be changed), "signed-out" (nobody is signed in, or somebody else),
+// or "refused".
 const post = async (item, isAgain) => {
   let answer;
   try {
@@ -94,8 +115,13 @@ const post = async (item, isAgain) => {
       credentials: "same-origin",
       signal: AbortSignal.timeout(patienceMilliseconds),
     });
-    if (answer.status === 400 && !isAgain) {
-      const token = await tokenOf(item.page);
+    // Behind a link every refusal looks alike: the page of the form tells whether it is the link that is dead, or the token that is old.
+    if ([400, 404].includes(answer.status) && !isAgain) {
+      const { isTheirs, token } = await renew(item);
+      if (!isTheirs) {
+        return { state: "signed-out" };
+      }
+
       if (token) {
         const body = new URLSearchParams(item.body);
         body.set(tokenField, token);
@@ -111,7 +137,11 @@ const post = async (item, isAgain) => {
     return { state: "lost" };
   }
 
-  if (!answer.ok || new URL(answer.url).pathname === "/sign-in") {
+  if (isDoor(answer) || answer.status === 403) {
+    return { state: "signed-out" };
+  }
+
+  if (!answer.ok) {
     return { state: "refused" };
   }
 
@@ -129,13 +159,15 @@ const settle = (item, outcome) => {
   }
 };
 
-const sendAll = () => {
+const waiting = ["lost", "signed-out"];
+
+const sendAll = (states = waiting) => {
   sending = sending.then(async () => {
-    for (const item of mine().filter((waiting) => waiting.state === "lost")) {
+    for (const item of mine().filter((one) => states.includes(one.state))) {
       const outcome = await post(item);
       settle(item, outcome);
       show();
-      if (outcome.state === "lost") {
+      if (waiting.includes(outcome.state)) {
         return;
       }
 
@@ -152,7 +184,7 @@ const keepTyped = (form) =>
 
 const bringBack = (form) => {
   const typed = read(typedKey(), null);
-  if (!typed || Date.now() - typed.at > oldestTyped || mine().some((item) => item.id === typed.id && item.state === "lost")) {
+  if (!typed || Date.now() - typed.at > oldestTyped || mine().some((item) => item.id === typed.id && waiting.includes(item.state))) {
     return;
   }
 
@@ -203,7 +235,7 @@ const submit = async (event) => {
   settle(item, outcome);
   if (outcome.state === "done") {
     location.assign(outcome.url);
-  } else if (outcome.state === "lost") {
+  } else if (waiting.includes(outcome.state)) {
     // The form stays shut: what was pressed may have arrived, and a second version of one wish would be taken for the first.
     show();
     box().scrollIntoView({ block: "start" });
@@ -240,8 +272,9 @@ document.addEventListener("click", (event) => {
     location.reload();
   }
 });
-document.addEventListener("visibilitychange", sendAll);
-window.addEventListener("online", sendAll);
-setInterval(sendAll, retryMilliseconds);
+document.addEventListener("visibilitychange", () => sendAll());
+window.addEventListener("online", () => sendAll());
+// Who has to sign in is not asked for it again and again.
+setInterval(() => sendAll(["lost"]), retryMilliseconds);
 window.Blazor?.addEventListener?.("enhancedload", begin);
 begin();
