@@ -145,7 +145,9 @@ const post = async (item, isAgain) => {
     return { state: "refused" };
   }
 
-  return { state: answer.redirected ? "done" : "wrong", url: answer.url };
+  // A tap that was refused leads back to its page, with the reason.
+  const state = new URL(answer.url).searchParams.has("refused") ? "refused" : answer.redirected ? "done" : "wrong";
+  return { state, url: answer.url };
 };
 
 const settle = (item, outcome) => {
@@ -239,14 +241,20 @@ const submit = async (event) => {
     // The form stays shut: what was pressed may have arrived, and a second version of one wish would be taken for the first.
     show();
     box().scrollIntoView({ block: "start" });
-  } else {
-    // Nothing was written. The plain way shows why.
-    if (outcome.state === "wrong") {
-      drop(item.id);
-    }
-
+  } else if (outcome.url) {
+    // Nothing was written. The page of the answer shows why.
+    drop(item.id);
     form.inert = false;
-    form.submit();
+    if (outcome.state === "wrong") {
+      form.submit();
+    } else {
+      location.assign(outcome.url);
+    }
+  } else {
+    // Nobody took it, and no page says why: what was typed stays in sight.
+    form.inert = false;
+    show();
+    box().scrollIntoView({ block: "start" });
   }
 };
 
