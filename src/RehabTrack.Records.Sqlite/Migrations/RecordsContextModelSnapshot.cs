@@ -1818,6 +1818,9 @@ namespace RehabTrack.Records.Sqlite.Migrations
                         .IsConcurrencyToken()
                         .HasColumnType("TEXT");
 
+                    b.Property<Guid?>("YardId")
+                        .HasColumnType("TEXT");
+
                     b.HasKey("Id");
 
                     b.HasIndex("HorseId");

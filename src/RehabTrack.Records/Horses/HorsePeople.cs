@@ -42,6 +42,12 @@ internal static class HorsePeople
             {
                 horses = horses.Where(horse => horse.Id == only);
             }
+
+            if (relation == HorseRelation.Trainer)
+            {
+                Guid? yardId = scope.YardId;
+                horses = horses.Where(horse => horse.YardId == yardId);
+            }
         }
 
         return horses.Where(horse => beside.Any(link => link.HorseId == horse.Id));

@@ -3,6 +3,7 @@ using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
+using RehabTrack.Records.Shares;
 
 namespace RehabTrack.Records.Horses;
 
@@ -123,6 +124,11 @@ public sealed class SaveHorse(RecordsAccess access) : Command<SaveHorseInput, Sa
         }
 
         await records.SaveChangesAsync(cancellation);
+        await LivingShares.RevokeOutlivedAsync(
+            session,
+            [.. links.Where(link => link.Relation == HorseRelation.Trainer).Select(link => link.PersonId)],
+            cancellation
+        );
         return new Saved(horse.Id, horse.Version);
     }
 

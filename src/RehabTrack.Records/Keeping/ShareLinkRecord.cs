@@ -3,8 +3,8 @@ using RehabTrack.Records.Horses;
 namespace RehabTrack.Records.Keeping;
 
 /// <summary>
-/// A secret address under which an owner reads of one horse, a trainer of all the horses they train, or a referring vet one report, without
-/// signing in.
+/// A secret address under which an owner reads of one horse, a trainer of all the horses they train in one yard, or a referring vet one report,
+/// without signing in.
 /// </summary>
 internal sealed class ShareLinkRecord : SecretRecord
 {
@@ -14,8 +14,11 @@ internal sealed class ShareLinkRecord : SecretRecord
     /// <summary>What the person is to the horse or horses that it opens; it opens nothing else.</summary>
     public HorseRelation Relation { get; set; }
 
-    /// <summary>The one horse; null for all the horses beside which the person stands in this relation.</summary>
+    /// <summary>The one horse; null for a trainer's, which opens all the horses they train in a yard.</summary>
     public Guid? HorseId { get; set; }
+
+    /// <summary>The yard of a trainer's link; null for horses that stand in none, and for the others'.</summary>
+    public Guid? YardId { get; set; }
 
     /// <summary>The period beside that horse to which it is bound: when it ends, so does the link. Null where no one horse is meant.</summary>
     public Guid? HorseLinkId { get; set; }

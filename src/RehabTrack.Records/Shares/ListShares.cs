@@ -30,6 +30,8 @@ public sealed class ListShares(RecordsAccess access) : UseCase<ListSharesInput, 
             from period in LivingShares.Periods(records)
             join person in records.People on period.PersonId equals person.Id
             join horse in records.Horses on period.HorseId equals horse.Id
+            join kept in records.Yards on horse.YardId equals kept.Id into yards
+            from yard in yards.DefaultIfEmpty()
             where personIds.Contains(person.Id) && period.Relation != HorseRelation.ReferringVet
             orderby period.Relation, person.FoldedName, person.Id, horse.FoldedName, horse.Id
             select new
@@ -40,6 +42,8 @@ public sealed class ListShares(RecordsAccess access) : UseCase<ListSharesInput, 
                 PersonName = person.Name,
                 HorseId = horse.Id,
                 HorseName = horse.Name,
+                horse.YardId,
+                YardName = yard == null ? null : yard.Name,
             }
         ).ToArrayAsync(cancellation);
         List<ShareLinkRecord> standing = await records
@@ -53,7 +57,9 @@ public sealed class ListShares(RecordsAccess access) : UseCase<ListSharesInput, 
         );
         IEnumerable<ShareLine> lines = periods
             .GroupBy(period =>
-                (period.PersonId, period.Relation, HorseId: period.Relation == HorseRelation.Owner ? period.HorseId : (Guid?)null)
+                period.Relation == HorseRelation.Owner
+                    ? (period.PersonId, period.Relation, HorseId: period.HorseId, YardId: null)
+                    : (period.PersonId, period.Relation, HorseId: (Guid?)null, period.YardId)
             )
             .Where(group => input.HorseId is not { } asked || group.Any(period => period.HorseId == asked))
             .Select(group => new ShareLine
@@ -62,6 +68,8 @@ public sealed class ListShares(RecordsAccess access) : UseCase<ListSharesInput, 
                 PersonName = group.First().PersonName,
                 Relation = group.Key.Relation,
                 HorseId = group.Key.HorseId,
+                YardId = group.Key.YardId,
+                YardName = group.Key.YardId is null ? null : group.First().YardName,
                 ReportId = null,
                 ReportDate = null,
                 HorseNames = [.. group.Select(period => period.HorseName).Distinct(StringComparer.Ordinal)],
@@ -72,6 +80,7 @@ public sealed class ListShares(RecordsAccess access) : UseCase<ListSharesInput, 
                         share.PersonId == group.Key.PersonId
                         && share.Relation == group.Key.Relation
                         && share.HorseId == group.Key.HorseId
+                        && share.YardId == group.Key.YardId
                         && (share.HorseLinkId is null || group.Any(period => period.PeriodId == share.HorseLinkId))
                     )
                 ),
@@ -98,6 +107,8 @@ public sealed class ListShares(RecordsAccess access) : UseCase<ListSharesInput, 
             PersonName = report.PersonName,
             Relation = HorseRelation.ReferringVet,
             HorseId = report.HorseId,
+            YardId = null,
+            YardName = null,
             ReportId = report.ReportId,
             ReportDate = report.Date,
             HorseNames = [report.HorseName],

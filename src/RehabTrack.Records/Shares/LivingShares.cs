@@ -12,8 +12,8 @@ internal static class LivingShares
 {
     /// <summary>
     /// Links that were not taken back, have not expired, whose person counts and still has the role, and whose person stands beside a horse:
-    /// for an owner and a referring vet in the very period for which the link was made, for a trainer beside any horse. A referring vet's opens one
-    /// report.
+    /// for an owner and a referring vet in the very period for which the link was made, for a trainer beside any horse in the link's yard. A
+    /// referring vet's opens one report.
     /// </summary>
     public static IQueryable<ShareLinkRecord> Of(RecordsContext records, DateTime now) =>
         records
@@ -27,6 +27,10 @@ internal static class LivingShares
                         period.PersonId == share.PersonId
                         && period.Relation == share.Relation
                         && (share.HorseLinkId == null || period.Id == share.HorseLinkId)
+                        && (
+                            share.Relation != HorseRelation.Trainer
+                            || records.Horses.Any(horse => horse.Id == period.HorseId && horse.YardId == share.YardId)
+                        )
                     )
                 && (
                     share.Relation != HorseRelation.ReferringVet
@@ -70,7 +74,7 @@ internal static class LivingShares
     public static Task<ShareScope?> ScopeAsync(RecordsContext records, Guid shareId, Guid personId, DateTime now) =>
         Of(records, now)
             .Where(share => share.Id == shareId && share.PersonId == personId)
-            .Select(share => new ShareScope(share.Relation, share.HorseId, share.ReportId))
+            .Select(share => new ShareScope(share.Relation, share.HorseId, share.YardId, share.ReportId))
             .FirstOrDefaultAsync();
 
     /// <summary>Takes back the links that open this horse alone.</summary>
@@ -80,6 +84,29 @@ internal static class LivingShares
             .Records.ShareLinks.Where(share => share.HorseId == horseId && share.RevokedAt == null)
             .ToListAsync(cancellation);
         open.ForEach(share => Revoke(session, share));
+    }
+
+    /// <summary>
+    /// Takes back the links of trainers who train no horse any more in the yard for which theirs was made: a horse that comes later needs a new
+    /// one. A horse that was put away has not left.
+    /// </summary>
+    public static async Task RevokeOutlivedAsync(RecordsSession session, Guid[] trainerIds, CancellationToken cancellation)
+    {
+        RecordsContext records = session.Records;
+        List<ShareLinkRecord> outlived = await records
+            .ShareLinks.Where(share =>
+                trainerIds.Contains(share.PersonId)
+                && share.Relation == HorseRelation.Trainer
+                && share.RevokedAt == null
+                && !records.HorseLinks.Any(period =>
+                    period.PersonId == share.PersonId
+                    && period.Relation == HorseRelation.Trainer
+                    && period.Until == null
+                    && records.Horses.Any(horse => horse.Id == period.HorseId && horse.YardId == share.YardId)
+                )
+            )
+            .ToListAsync(cancellation);
+        outlived.ForEach(share => Revoke(session, share));
     }
 
     /// <summary>Takes a link back, and notes it in the trail.</summary>

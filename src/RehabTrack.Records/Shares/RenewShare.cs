@@ -8,8 +8,8 @@ using RehabTrack.Records.Room;
 namespace RehabTrack.Records.Shares;
 
 /// <summary>
-/// Gives an owner a link for a horse, a trainer one for all the horses they train, or a referring vet one for a report that was released for
-/// them; an older one for the same answers no more.
+/// Gives an owner a link for a horse, a trainer one for all the horses they train in a yard, or a referring vet one for a report that was released
+/// for them; an older one for the same answers no more.
 /// </summary>
 public sealed class RenewShare(RecordsAccess access) : Command<RenewShareInput, Saved>(access)
 {
@@ -29,12 +29,14 @@ public sealed class RenewShare(RecordsAccess access) : Command<RenewShareInput, 
 
         bool ofOneHorse = input.Relation != HorseRelation.Trainer;
         Guid? horseId = ofOneHorse ? period.HorseId : null;
+        Guid? yardId = ofOneHorse ? null : input.YardId;
         Guid? reportId = input.Relation == HorseRelation.ReferringVet ? input.ReportId : null;
         List<ShareLinkRecord> older = await records
             .ShareLinks.Where(share =>
                 share.PersonId == input.PersonId
                 && share.Relation == input.Relation
                 && share.HorseId == horseId
+                && share.YardId == yardId
                 && share.ReportId == reportId
                 && share.RevokedAt == null
             )
@@ -49,6 +51,7 @@ public sealed class RenewShare(RecordsAccess access) : Command<RenewShareInput, 
             PersonId = input.PersonId,
             Relation = input.Relation,
             HorseId = horseId,
+            YardId = yardId,
             HorseLinkId = ofOneHorse ? period.Id : null,
             ReportId = reportId,
             ExpiresAt = session.Now.AddDays(new ShareSettings().ExpiryDays),
@@ -76,6 +79,7 @@ public sealed class RenewShare(RecordsAccess access) : Command<RenewShareInput, 
                 );
                 break;
             case HorseRelation.Trainer:
+                periods = periods.Where(beside => records.Horses.Any(horse => horse.Id == beside.HorseId && horse.YardId == input.YardId));
                 break;
         }
 

@@ -15,8 +15,11 @@ public sealed record RenewShareInput : ICommand
     /// <summary>What the person is to the horse or horses.</summary>
     public required HorseRelation Relation { get; init; }
 
-    /// <summary>The one horse of an owner's link; null for a trainer's, which opens all the horses they train.</summary>
+    /// <summary>The one horse of an owner's link; null for a trainer's, which opens all the horses they train in a yard.</summary>
     public Guid? HorseId { get; init; }
+
+    /// <summary>The yard of a trainer's link; null for horses that stand in none, and for the others'.</summary>
+    public Guid? YardId { get; init; }
 
     /// <summary>The one report of a referring vet's link; null for the others'.</summary>
     public Guid? ReportId { get; init; }

@@ -14,8 +14,14 @@ public sealed record ShareLine
     /// <summary>What the person is to the horse or horses.</summary>
     public required HorseRelation Relation { get; init; }
 
-    /// <summary>The one horse; null for all the horses that a trainer trains.</summary>
+    /// <summary>The one horse; null for all the horses that a trainer trains in a yard.</summary>
     public required Guid? HorseId { get; init; }
+
+    /// <summary>The yard of a trainer's link; null for horses that stand in none, and for the others'.</summary>
+    public required Guid? YardId { get; init; }
+
+    /// <summary>The yard's name; null without one.</summary>
+    public required string? YardName { get; init; }
 
     /// <summary>The one report that a referring vet's link opens; null for the others'.</summary>
     public required Guid? ReportId { get; init; }

@@ -69,6 +69,80 @@ public sealed class ShareTests
     }
 
     [Fact]
+    public async Task A_trainers_link_is_of_one_yard_and_so_is_the_list_of_links()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        Guid oona = (await house.PersonAsync("Oona Reed", Role.Trainer, canSignIn: false)).PersonId;
+        Guid sedge = await PlaceAsync(house, "Sedge Yard");
+        Guid quarry = await PlaceAsync(house, "Quarry Yard");
+        await HorseAsync(house, "Thistle Vane", trainer: oona, yard: sedge);
+        await HorseAsync(house, "Larkspur", trainer: oona, yard: sedge);
+        Guid elsewhere = await HorseAsync(house, "Quarry Dun", trainer: oona, yard: quarry);
+        await HorseAsync(house, "Field Cob", trainer: oona);
+        await RenewAsync(house, oona, HorseRelation.Trainer, null, "sedge", sedge);
+        await RenewAsync(house, oona, HorseRelation.Trainer, null, "quarry", quarry);
+        await RenewAsync(house, oona, HorseRelation.Trainer, null, "none");
+
+        Actor through = (await DoorAsync(house, "sedge"))!;
+
+        Assert.Equal(["Larkspur", "Thistle Vane"], await YardAsync(house, through));
+        Assert.Equal(["Quarry Dun"], await YardAsync(house, (await DoorAsync(house, "quarry"))!));
+        Assert.Equal(["Field Cob"], await YardAsync(house, (await DoorAsync(house, "none"))!));
+        Assert.Equal(
+            "not-found",
+            (await house.Get<ReportConcern>().ExecuteAsync(through, new ReportConcernInput(Guid.NewGuid(), elsewhere, "warm")))
+                .Problems[0]
+                .Code
+        );
+        Assert.Equal(
+            [(null, "Field Cob"), ("Sedge Yard", "Larkspur, Thistle Vane"), ("Quarry Yard", "Quarry Dun")],
+            (await house.Get<ListShares>().ExecuteAsync(house.Vet, new ListSharesInput(oona, null))).Value.Lines.Select(line =>
+                (line.YardName, string.Join(", ", line.HorseNames))
+            )
+        );
+        Assert.Equal("Quarry Yard", (await LineAsync(house, elsewhere)).YardName);
+        Assert.Equal(
+            "not-found",
+            (
+                await house
+                    .Get<RenewShare>()
+                    .ExecuteAsync(
+                        house.Vet,
+                        Input(oona, HorseRelation.Trainer, null, HashOf("empty"), await PlaceAsync(house, "Empty Yard"))
+                    )
+            )
+                .Problems[0]
+                .Code
+        );
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task A_trainers_link_ends_with_the_last_horse_that_leaves_and_does_not_come_alive_with_a_later_one(bool movesYard)
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        Guid oona = (await house.PersonAsync("Oona Reed", Role.Trainer, canSignIn: false)).PersonId;
+        Guid sedge = await PlaceAsync(house, "Sedge Yard");
+        Guid quarry = await PlaceAsync(house, "Quarry Yard");
+        Guid first = await HorseAsync(house, "Thistle Vane", trainer: oona, yard: sedge);
+        Guid last = await HorseAsync(house, "Larkspur", trainer: oona, yard: sedge);
+        await RenewAsync(house, oona, HorseRelation.Trainer, null, "sedge", sedge);
+
+        await PeopleAsync(house, first, trainer: movesYard ? oona : null, yard: movesYard ? quarry : sedge);
+        Assert.Equal(["Larkspur"], await YardAsync(house, (await DoorAsync(house, "sedge"))!));
+
+        await PeopleAsync(house, last, trainer: movesYard ? oona : null, yard: movesYard ? quarry : sedge);
+        Assert.Null(await DoorAsync(house, "sedge"));
+
+        await PeopleAsync(house, last, trainer: oona, yard: sedge);
+        Assert.Null(await DoorAsync(house, "sedge"));
+        Assert.Null((await LineAsync(house, last)).Link);
+        Assert.NotNull(await RenewAsync(house, oona, HorseRelation.Trainer, null, "again", sedge));
+        Assert.NotNull(await DoorAsync(house, "again"));
+    }
+
+    [Fact]
     public async Task It_expires_at_the_instant_that_was_told()
     {
         await using RecordsHouse house = await RecordsHouse.BuildAsync();
@@ -296,18 +370,28 @@ public sealed class ShareTests
 
     private static string HashOf(string secret) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(secret)));
 
-    private static RenewShareInput Input(Guid person, HorseRelation relation, Guid? horse, string hash) =>
+    private static RenewShareInput Input(Guid person, HorseRelation relation, Guid? horse, string hash, Guid? yard = null) =>
         new()
         {
             CommandId = Guid.NewGuid(),
             PersonId = person,
             Relation = relation,
             HorseId = horse,
+            YardId = yard,
             SecretHash = hash,
         };
 
-    private static async Task<Saved> RenewAsync(RecordsHouse house, Guid person, HorseRelation relation, Guid? horse, string secret) =>
-        (await house.Get<RenewShare>().ExecuteAsync(house.Vet, Input(person, relation, horse, HashOf(secret)))).Value;
+    private static async Task<Saved> RenewAsync(
+        RecordsHouse house,
+        Guid person,
+        HorseRelation relation,
+        Guid? horse,
+        string secret,
+        Guid? yard = null
+    ) => (await house.Get<RenewShare>().ExecuteAsync(house.Vet, Input(person, relation, horse, HashOf(secret), yard))).Value;
+
+    private static async Task<Guid> PlaceAsync(RecordsHouse house, string name) =>
+        (await house.Get<SaveYard>().ExecuteAsync(house.Vet, new SaveYardInput { CommandId = Guid.NewGuid(), Name = name })).Value.Id;
 
     private static async Task<ShareLine> LineAsync(RecordsHouse house, Guid horse) =>
         Assert.Single((await house.Get<ListShares>().ExecuteAsync(house.Vet, new ListSharesInput(null, horse))).Value.Lines);
@@ -334,7 +418,7 @@ public sealed class ShareTests
     }
 
     /// <summary>A horse with an open case and the people beside it.</summary>
-    private static async Task<Guid> HorseAsync(RecordsHouse house, string name, Guid? owner = null, Guid? trainer = null)
+    private static async Task<Guid> HorseAsync(RecordsHouse house, string name, Guid? owner = null, Guid? trainer = null, Guid? yard = null)
     {
         Saved horse = (
             await house
@@ -347,6 +431,7 @@ public sealed class ShareTests
                         Name = name,
                         OwnerId = owner,
                         TrainerId = trainer,
+                        YardId = yard,
                     }
                 )
         ).Value;
@@ -354,7 +439,9 @@ public sealed class ShareTests
         return horse.Id;
     }
 
-    private static async Task OwnerAsync(RecordsHouse house, Guid horse, Guid? owner)
+    private static Task OwnerAsync(RecordsHouse house, Guid horse, Guid? owner) => PeopleAsync(house, horse, owner: owner);
+
+    private static async Task PeopleAsync(RecordsHouse house, Guid horse, Guid? owner = null, Guid? trainer = null, Guid? yard = null)
     {
         HorseView kept = (await house.Get<GetHorse>().ExecuteAsync(house.Vet, horse)).Value;
         Outcome<Saved> saved = await house
@@ -368,6 +455,8 @@ public sealed class ShareTests
                     Version = kept.Version,
                     Name = kept.Name,
                     OwnerId = owner,
+                    TrainerId = trainer,
+                    YardId = yard,
                 }
             );
         Assert.True(saved.Succeeded);

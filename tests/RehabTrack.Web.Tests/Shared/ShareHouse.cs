@@ -58,7 +58,7 @@ internal sealed class ShareHouse(IServiceProvider services, Actor vet)
     }
 
     /// <summary>A new link: its path, and what is needed to take it back.</summary>
-    public async Task<(string Path, Saved Link)> LinkAsync(Guid person, HorseRelation relation, Guid? horse)
+    public async Task<(string Path, Saved Link)> LinkAsync(Guid person, HorseRelation relation, Guid? horse, Guid? yard = null)
     {
         AddressSecret secret = AddressSecret.Make();
         Saved link = await AskAsync<RenewShare, RenewShareInput, Saved>(
@@ -68,6 +68,7 @@ internal sealed class ShareHouse(IServiceProvider services, Actor vet)
                 PersonId = person,
                 Relation = relation,
                 HorseId = horse,
+                YardId = yard,
                 SecretHash = secret.Hash,
             }
         );

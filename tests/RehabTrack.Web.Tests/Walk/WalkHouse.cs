@@ -87,7 +87,9 @@ public sealed class WalkHouse : IAsyncLifetime
         );
         ShareHouse house = new(App.Services, vet);
         Links[Walker.Owner] = (await house.LinkAsync(People[Walker.Owner].PersonId, HorseRelation.Owner, _records[Whose.Own].Horse)).Path;
-        Links[Walker.Trainer] = (await house.LinkAsync(People[Walker.Trainer].PersonId, HorseRelation.Trainer, null)).Path;
+        Links[Walker.Trainer] = (
+            await house.LinkAsync(People[Walker.Trainer].PersonId, HorseRelation.Trainer, null, _records[Whose.Own].Yard)
+        ).Path;
         Links[Walker.ReferringVet] = await house.ReportLinkAsync(_records[Whose.Own].Case, People[Walker.ReferringVet].PersonId, "OWNMARK");
         _browsers[Walker.Nobody] = App.Browser();
         foreach ((Walker walker, Actor actor) in People)

@@ -30,6 +30,8 @@ internal sealed class WalkRecords
 
     public Guid Horse => Guid.Parse(_ids[Subject.Horse]);
 
+    public Guid Yard => Guid.Parse(_ids[Subject.Yard]);
+
     public Guid Case => Guid.Parse(_ids[Subject.Case]);
 
     /// <summary>What stands in the address for a record; an id of nothing where there is no such kind.</summary>

@@ -14,6 +14,7 @@ public static class ShareWords
         string horses = string.Join(", ", line.HorseNames);
         return line.Relation switch
         {
+            HorseRelation.Trainer when line.YardName is { } yard => Say(ShareTexts.TrainerYardLine, line.PersonName, yard, horses),
             HorseRelation.Trainer => Say(ShareTexts.TrainerLine, line.PersonName, horses),
             HorseRelation.ReferringVet => Say(ShareTexts.ReportLine, line.PersonName, horses, Figures.Date(line.ReportDate)),
             HorseRelation.Owner => Say(ShareTexts.OwnerLine, line.PersonName, horses),
@@ -48,6 +49,7 @@ public static class ShareWords
         string horses = string.Join(", ", line.HorseNames);
         return line.Relation switch
         {
+            HorseRelation.Trainer when line.YardName is { } yard => Say(ShareTexts.PaperTrainerYard, yard),
             HorseRelation.Trainer => ShareTexts.PaperTrainer,
             HorseRelation.ReferringVet => Say(ShareTexts.PaperReport, horses, Figures.Date(line.ReportDate)),
             HorseRelation.Owner => Say(ShareTexts.PaperOwner, horses),
