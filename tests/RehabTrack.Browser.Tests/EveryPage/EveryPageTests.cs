@@ -24,7 +24,10 @@ public sealed class EveryPageTests(ChromiumFixture chromium, DemoFixture demo)
 
     [Theory]
     [MemberData(nameof(PagesOnScreens))]
-    public async Task A_page_is_accessible_fits_its_window_and_makes_the_browser_complain_of_nothing(string name, string screenName)
+    public async Task A_page_says_that_it_is_the_demo_is_accessible_fits_its_window_and_makes_the_browser_complain_of_nothing(
+        string name,
+        string screenName
+    )
     {
         Screen screen = Screen.Named(screenName);
         PageVisit page = PageList.All.Single(page => page.Name == name);
@@ -32,6 +35,7 @@ public sealed class EveryPageTests(ChromiumFixture chromium, DemoFixture demo)
 
         await page.OpenAsync(visit);
 
+        await Assertions.Expect(visit.Page.Locator(".demo-line")).ToBeVisibleAsync();
         await SavePictureAsync(visit.Page, $"{name}-{screen.Name}-light");
         AssertNone(await Barriers.OnAsync(visit.Page));
         await visit.Page.EmulateMediaAsync(new PageEmulateMediaOptions { ColorScheme = ColorScheme.Dark });

@@ -45,5 +45,10 @@ public sealed class ShareLinkTests(ChromiumFixture chromium, OwnDemoFixture demo
             .Expect(trainer.Page.Locator("main"))
             .ToContainTextAsync("No work is signed. Do not use an older sheet. Call the practice");
         await Assertions.Expect(trainer.Page.Locator("main")).Not.ToContainTextAsync("Linnet Minor");
+        await Assertions.Expect(trainer.Page.Locator(".demo-line")).ToBeVisibleAsync();
+        IAPIResponse ended = await trainer.Page.APIRequest.GetAsync(address);
+        IAPIResponse unknown = await trainer.Page.APIRequest.GetAsync(address[..^1] + (address[^1] == 'A' ? 'B' : 'A'));
+        Assert.Equal((404, 404), (ended.Status, unknown.Status));
+        Assert.Equal(await unknown.BodyAsync(), await ended.BodyAsync());
     }
 }
