@@ -1,9 +1,11 @@
 using Microsoft.AspNetCore.Components;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Accounts;
+using RehabTrack.Records.History;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 using RehabTrack.Web.Account;
+using RehabTrack.Web.Components.Conflicts;
 
 namespace RehabTrack.Web.Components;
 
@@ -26,6 +28,9 @@ public abstract class RecordPage : ComponentBase, IDisposable
 
     [Inject]
     private ConfirmationDesk Confirmations { get; set; } = default!;
+
+    [Inject]
+    private GetLastWrite GetLastWrite { get; set; } = default!;
 
     /// <summary>For going elsewhere.</summary>
     [Inject]
@@ -73,6 +78,44 @@ public abstract class RecordPage : ComponentBase, IDisposable
 
         return outcome.Value;
     }
+
+    /// <summary>
+    /// Saves a form. When somebody else saved the record meanwhile, the form stays with all that was typed and takes what stands now
+    /// beside it; when they changed nothing that the form asks for, it is saved on what they left.
+    /// </summary>
+    /// <param name="fields">The fields of the form.</param>
+    /// <param name="recordId">The record; empty for a new one.</param>
+    /// <param name="save">The use case that saves.</param>
+    /// <param name="input">What it is asked, from the form and the version that was read last.</param>
+    /// <param name="read">Reads what stands now; null when it cannot be read.</param>
+    /// <param name="show">Takes what was read as the version to change, and fills the form with it.</param>
+    /// <returns>What came of it; null when a person has to look at the form first.</returns>
+    protected async Task<Outcome<Saved>?> SaveSharedAsync<TInput, TView>(
+        SharedFields fields,
+        Guid recordId,
+        UseCase<TInput, Saved> save,
+        Func<TInput> input,
+        Func<Task<TView?>> read,
+        Action<TView> show
+    )
+        where TView : class
+    {
+        ArgumentNullException.ThrowIfNull(fields);
+        ArgumentNullException.ThrowIfNull(input);
+        ArgumentNullException.ThrowIfNull(read);
+        Outcome<Saved> outcome = await AskAsync(save, input());
+        if (!outcome.Problems.Any(problem => problem.Code == "changed-meanwhile") || await read() is not { } now)
+        {
+            return outcome;
+        }
+
+        LastWrite? by = (await AskAsync(GetLastWrite, recordId)).ValueOrDefault;
+        return fields.Meet(() => show(now), by) ? null : await AskAsync(save, input());
+    }
+
+    /// <summary>Reads what a form can do without when it is not there.</summary>
+    protected async Task<TResult?> TryReadAsync<TInput, TResult>(UseCase<TInput, TResult> useCase, TInput input) =>
+        (await AskAsync(useCase, input)).ValueOrDefault;
 
     /// <summary>The person who is signed in.</summary>
     protected Task<Actor> ActorAsync() => Current.GetAsync();

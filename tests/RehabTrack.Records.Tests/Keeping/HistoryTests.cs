@@ -3,7 +3,10 @@ using Microsoft.EntityFrameworkCore;
 using RehabTrack.Records.Cases;
 using RehabTrack.Records.Examinations;
 using RehabTrack.Records.History;
+using RehabTrack.Records.Horses;
 using RehabTrack.Records.Keeping;
+using RehabTrack.Records.People;
+using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 using RehabTrack.Records.Tests.House;
 
@@ -61,6 +64,59 @@ public sealed class HistoryTests
         Assert.Equal(("Edda Marrow", false, house.Time.GetUtcNow().UtcDateTime), (changes[0].By, changes[0].IsNew, changes[0].At));
         Assert.True(changes[1].IsNew);
         Assert.Equal(DateTimeKind.Utc, changes[0].At.Kind);
+    }
+
+    [Fact]
+    public async Task Who_wrote_a_record_last_is_told_with_the_moment_and_of_a_horse_the_people_beside_it_count()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        Saved horse = await house.HorseAsync();
+        Saved person = (
+            await house
+                .Get<SavePerson>()
+                .ExecuteAsync(
+                    house.Vet,
+                    new SavePersonInput
+                    {
+                        CommandId = Guid.NewGuid(),
+                        Name = "Pia Thorn",
+                        Role = Role.Assistant,
+                        CanSignIn = true,
+                    }
+                )
+        ).Value;
+        Actor assistant = new(house.Vet.PracticeId, person.Id, Role.Assistant, "Pia Thorn");
+        HorseView before = (await house.Get<GetHorse>().ExecuteAsync(house.Vet, horse.Id)).Value;
+        Assert.Equal(house.Vet.Name, (await house.Get<GetLastWrite>().ExecuteAsync(house.Vet, horse.Id)).Value.By);
+        house.Time.Advance(TimeSpan.FromHours(1));
+
+        Outcome<Saved> changed = await house
+            .Get<SaveHorse>()
+            .ExecuteAsync(
+                assistant,
+                new SaveHorseInput
+                {
+                    CommandId = Guid.NewGuid(),
+                    Id = horse.Id,
+                    Version = before.Version,
+                    Name = before.Name,
+                    Microchip = before.Microchip,
+                    BirthYear = before.BirthYear,
+                    BirthDate = before.BirthDate,
+                    Sex = before.Sex,
+                    Use = before.Use,
+                    Markings = before.Markings,
+                    YardId = before.YardId,
+                    TrainerId = before.Trainer?.PersonId,
+                    ReferringVetId = before.ReferringVet?.PersonId,
+                    OwnerId = person.Id,
+                }
+            );
+
+        Assert.True(changed.Succeeded);
+        LastWrite last = (await house.Get<GetLastWrite>().ExecuteAsync(house.Vet, horse.Id)).Value;
+        Assert.Equal(("Pia Thorn", house.Time.GetUtcNow().UtcDateTime), (last.By, last.At));
+        Assert.Equal("not-found", (await house.Get<GetLastWrite>().ExecuteAsync(house.Vet, Guid.NewGuid())).Problems[0].Code);
     }
 
     [Fact]

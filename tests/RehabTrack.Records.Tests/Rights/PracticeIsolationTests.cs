@@ -32,6 +32,7 @@ public sealed class PracticeIsolationTests
         Assert.Equal("not-found", Code(await house.Get<GetHorse>().ExecuteAsync(stranger, horse.Id)));
         Assert.Equal("not-found", Code(await house.Get<GetCase>().ExecuteAsync(stranger, injury.Id)));
         Assert.Equal("not-found", Code(await house.Get<GetChanges>().ExecuteAsync(stranger, injury.Id)));
+        Assert.Equal("not-found", Code(await house.Get<GetLastWrite>().ExecuteAsync(stranger, horse.Id)));
         Assert.Equal("not-found", Code(await house.Get<GetExamination>().ExecuteAsync(stranger, signed.Id)));
         Assert.Equal("not-found", Code(await house.Get<GetPerson>().ExecuteAsync(stranger, house.Vet.PersonId)));
         Assert.Equal("not-found", Code(await house.Get<GetStagedFile>().ExecuteAsync(stranger, file.Id)));

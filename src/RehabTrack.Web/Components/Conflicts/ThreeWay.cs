@@ -8,15 +8,17 @@ public static class ThreeWay
     /// <param name="mine">What was typed here.</param>
     /// <param name="theirs">What the other person saved.</param>
     /// <param name="differ">Told of both where both changed it, each to something else.</param>
-    public static string Choose(string before, string mine, string theirs, Action<string, string> differ)
+    /// <param name="alike">Tells whether two values are the same; null takes the usual way.</param>
+    public static T Choose<T>(T before, T mine, T theirs, Action<T, T> differ, IEqualityComparer<T>? alike = null)
     {
         ArgumentNullException.ThrowIfNull(differ);
-        if (mine == theirs || theirs == before)
+        IEqualityComparer<T> same = alike ?? EqualityComparer<T>.Default;
+        if (same.Equals(mine, theirs) || same.Equals(theirs, before))
         {
             return mine;
         }
 
-        if (mine == before)
+        if (same.Equals(mine, before))
         {
             return theirs;
         }

@@ -128,6 +128,13 @@ public sealed partial class OwnErrorEditor
             await ReloadAsync();
             Navigation.NavigateTo(Address, replace: true);
         }
+        else if (outcome.Problems.Any(problem => problem.Code == "changed-meanwhile"))
+        {
+            // Nothing was typed: what it would move now is shown, and it can be pressed again.
+            await ReloadAsync();
+            await LookAsync();
+            _told = OwnErrorPage.MovedMeanwhile;
+        }
     }
 
     private async Task AddRowAsync()

@@ -4,6 +4,7 @@ using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Practices;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
+using RehabTrack.Web.Components.Conflicts;
 using RehabTrack.Web.Components.Forms;
 using RehabTrack.Wording;
 
@@ -22,6 +23,7 @@ public sealed partial class ThresholdEditor
     private readonly FormProblems _problems = new();
     private readonly Dictionary<string, string?> _texts = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Problem> _wrong = new(StringComparer.Ordinal);
+    private SharedFields _fields = default!;
     private PracticeView? _practice;
     private bool _mayChange;
     private bool _saving;
@@ -39,11 +41,24 @@ public sealed partial class ThresholdEditor
 
     private async Task ReloadAsync()
     {
-        _practice = await ReadAsync(GetPractice, NoInput.Value);
-        if (_practice is { } practice)
+        if (await ReadAsync(GetPractice, NoInput.Value) is { } practice)
         {
-            Show(practice.Settings);
+            Show(practice);
+            _fields = new SharedFields(
+                StateHasChanged,
+                [
+                    .. ThresholdFields.All.Select(field =>
+                        SharedField.Words(field.Row, field.Label, () => _texts[field.Name], text => _texts[field.Name] = text)
+                    ),
+                ]
+            );
         }
+    }
+
+    private void Show(PracticeView practice)
+    {
+        _practice = practice;
+        Show(practice.Settings);
     }
 
     private void Show(AnalysisSettings settings)
@@ -85,12 +100,19 @@ public sealed partial class ThresholdEditor
     private async Task SaveAsync(AnalysisSettings settings)
     {
         _saving = true;
-        Outcome<Saved> outcome = await AskAsync(ChangePractice, ChangePracticeInput.Of(_practice!, _command) with { Settings = settings });
+        Outcome<Saved>? outcome = await SaveSharedAsync(
+            _fields,
+            _practice!.Id,
+            ChangePractice,
+            () => ChangePracticeInput.Of(_practice, _command) with { Settings = settings },
+            () => TryReadAsync(GetPractice, NoInput.Value),
+            Show
+        );
         _saving = false;
         _command = Guid.CreateVersion7();
-        _problems.Take(outcome.Problems);
-        (_saved, _asked) = (outcome.Succeeded, null);
-        if (outcome.Succeeded)
+        _problems.Take(outcome?.Problems ?? []);
+        (_saved, _asked) = (outcome is { Succeeded: true }, null);
+        if (_saved)
         {
             await ReloadAsync();
         }

@@ -14,7 +14,15 @@ public sealed class CareDraft
     public CareDraft(CareView care)
     {
         ArgumentNullException.ThrowIfNull(care);
-        (Id, Version) = (care.Id, care.Version);
+        Id = care.Id;
+        Take(care);
+    }
+
+    /// <summary>Takes it as it stands now, in place of what was typed.</summary>
+    public void Take(CareView care)
+    {
+        ArgumentNullException.ThrowIfNull(care);
+        Version = care.Version;
         CareEntry entry = care.Entry;
         (Kind, CaseId, From, Until) = (entry.Kind, entry.CaseId, entry.From, entry.Until);
         (Grade, LamenessAaep, Context, Words) = (entry.Grade, entry.LamenessAaep, entry.Context, entry.Words);
@@ -25,7 +33,7 @@ public sealed class CareDraft
     public Guid? Id { get; }
 
     /// <summary>The version that was read.</summary>
-    public Guid? Version { get; }
+    public Guid? Version { get; private set; }
 
     /// <summary>What it is; null until it is chosen.</summary>
     public CareKind? Kind { get; set; }

@@ -6,6 +6,7 @@ using RehabTrack.Records.Practices;
 using RehabTrack.Records.Room;
 using RehabTrack.Web.Features.Rules;
 using RehabTrack.Web.Tests.Hosting;
+using RehabTrack.Wording;
 
 namespace RehabTrack.Web.Tests.Features.Rules;
 
@@ -49,6 +50,34 @@ public sealed class RulesEditorTests(EmptyPractice practice) : IClassFixture<Emp
         );
         Assert.Equal(text, page.Find($"#{field}").GetAttribute("value"));
         Assert.Equal(before, await RulesAsync());
+    }
+
+    [Fact]
+    public async Task Rules_that_two_people_change_at_once_come_together_and_what_both_changed_is_chosen()
+    {
+        PracticeView before = await practice.DoneAsync<GetPractice, NoInput, PracticeView>(NoInput.Value);
+        Rule rule = RuleTable.All.First(one => one.Code == RuleCode.NotSound);
+        RuleCode[] off = [.. RuleTable.All.Where(one => !before.Settings.Rules.IsOn(one)).Select(one => one.Code), rule.Code];
+        await using BunitContext tab = practice.Tab();
+        IRenderedComponent<RulesEditor> page = tab.Render<RulesEditor>();
+        await page.TypeAsync("trot-after", "61");
+        await page.TypeAsync("shock-wave-days", "11");
+        await practice.DoneAsync<ChangePractice, ChangePracticeInput, Saved>(
+            ChangePracticeInput.Of(before, Guid.NewGuid()) with
+            {
+                Settings = before.Settings with { Rules = (before.Settings.Rules with { TrotAfterDays = 62 }).WithOff(off) },
+            }
+        );
+
+        await page.Find("form").SubmitAsync();
+
+        page.AssertTaken(practice.Vet.Name, $": {SuggestionTexts.No}");
+        page.AssertAsks("trot-after", "61", "62");
+        await page.ChooseAsync("trot-after", theirs: true);
+        await page.Find("form").SubmitAsync();
+
+        RuleSettings now = await RulesAsync();
+        Assert.Equal((62, 11, false), (now.TrotAfterDays, now.ShockWaveDays, now.IsOn(rule)));
     }
 
     private async Task<RuleSettings> RulesAsync() =>

@@ -118,6 +118,33 @@ public sealed class ThresholdEditorTests(EmptyPractice practice) : IClassFixture
     private static Task TypeAsync(IRenderedComponent<ThresholdEditor> page, string field, string text) =>
         page.Find($"#{field}").InputAsync(new ChangeEventArgs { Value = text });
 
+    [Fact]
+    public async Task Thresholds_that_two_people_change_at_once_come_together_and_what_both_changed_is_chosen()
+    {
+        PracticeView before = await practice.DoneAsync<GetPractice, NoInput, PracticeView>(NoInput.Value);
+        await using BunitContext tab = practice.Tab();
+        IRenderedComponent<ThresholdEditor> page = tab.Render<ThresholdEditor>();
+        await page.TypeAsync("windowExaminations", "6");
+        await page.TypeAsync("acutePhaseDays", "12");
+        await practice.DoneAsync<ChangePractice, ChangePracticeInput, Saved>(
+            ChangePracticeInput.Of(before, Guid.NewGuid()) with
+            {
+                Settings = before.Settings with { Trend = before.Settings.Trend with { WindowExaminations = 7, GuardAreaCm2 = 0.07 } },
+            }
+        );
+        await page.Find("#threshold-form").SubmitAsync();
+        await page.Find("#take").ClickAsync(new());
+
+        page.AssertTaken(practice.Vet.Name, ": 0.07");
+        page.AssertAsks("windowExaminations", "6", "7");
+        await page.ChooseAsync("windowExaminations", theirs: false);
+        await page.Find("#threshold-form").SubmitAsync();
+        await page.Find("#take").ClickAsync(new());
+
+        AnalysisSettings now = await SettingsAsync();
+        Assert.Equal((6, 12, 0.07), (now.Trend.WindowExaminations, now.Trend.AcutePhaseDays, now.Trend.GuardAreaCm2));
+    }
+
     private async Task<AnalysisSettings> SettingsAsync() =>
         (await practice.Services.GetRequiredService<GetPractice>().ExecuteAsync(practice.Vet, NoInput.Value)).Value.Settings;
 }
