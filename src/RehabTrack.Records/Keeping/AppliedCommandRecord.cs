@@ -13,5 +13,6 @@ internal sealed class AppliedCommandRecord
 
     public DateTime At { get; set; }
 
+    /// <summary>What was answered; empty once it was erased.</summary>
     public required string ResultJson { get; set; }
 }

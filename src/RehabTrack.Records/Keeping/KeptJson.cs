@@ -37,6 +37,8 @@ internal static class KeptJson
         [(typeof(TypedFormRecord), nameof(TypedFormRecord.FieldsJson))] = record =>
             TypedFormRows.Read(((TypedFormRecord)record).FieldsJson),
         [(typeof(ChangeRecord), nameof(ChangeRecord.AfterJson))] = record => Any(((ChangeRecord)record).AfterJson, mayBeErased: true),
+        [(typeof(AppliedCommandRecord), nameof(AppliedCommandRecord.ResultJson))] = record =>
+            Any(((AppliedCommandRecord)record).ResultJson, mayBeErased: true),
         [(typeof(SignedFiguresRecord), nameof(SignedFiguresRecord.FiguresJson))] = record =>
             SignedFigures.Read(((SignedFiguresRecord)record).FiguresJson),
     };

@@ -9,7 +9,8 @@ using RehabTrack.Records.Room;
 namespace RehabTrack.Records.People;
 
 /// <summary>
-/// Erases what is held of a person who was put away: name, telephone, mail, the addresses of letters, what they signed in with and where, and what the trail says of them.
+/// Erases what is held of a person who was put away: names, telephone, mail, those of before too, the addresses of letters, the words of calls,
+/// what they signed in with and where, what the trail says of them, and all of it in answers of commands and in what is being written.
 /// The horse's record stays, with the person as somebody whose name is gone; a name under a signature stays, since a record must say who
 /// signed. The trail still fits.
 /// </summary>
@@ -50,7 +51,7 @@ public sealed class ErasePerson(RecordsAccess access) : Command<ErasePersonInput
         }
 
         bool nameKept = await PersonSignatures.AnyAsync(records, person.Id, cancellation);
-        string? mail = person.Mail;
+        PersonMarks marks = await PersonMarks.OfAsync(records, person, [instead, nameKept ? person.Name : null], cancellation);
         person.Name = nameKept ? person.Name : instead;
         person.FoldedName = Folded.Of(person.Name);
         person.Phone = null;
@@ -58,9 +59,11 @@ public sealed class ErasePerson(RecordsAccess access) : Command<ErasePersonInput
         person.CanSignIn = false;
         List<ReminderRecord> letters = await records.Reminders.Where(letter => letter.PersonId == person.Id).ToListAsync(cancellation);
         letters.ForEach(letter => letter.Mail = "");
+        List<CallRecord> calls = await CallsAsync(records, person.Id, marks, instead, cancellation);
+        await DraftsAsync(records, marks, instead, cancellation);
         // What these writes tell of the words that go is emptied with the older lines.
         await records.SaveChangesAsync(cancellation);
-        Guid[] about = [person.Id, .. letters.Select(letter => letter.Id)];
+        Guid[] about = [person.Id, .. letters.Select(letter => letter.Id), .. calls.Select(call => call.Id)];
         int lines = await Erasure.EmptyAsync(
             records,
             records.Changes.Where(line => line.Kind != AccessLine.Kind && about.Contains(line.RecordId)),
@@ -69,18 +72,64 @@ public sealed class ErasePerson(RecordsAccess access) : Command<ErasePersonInput
             cancellation
         );
         await AccountEnding.ForgetAsync(records, person.Id, cancellation);
-        await ForgetAnswersAsync(records, mail, cancellation);
+        await ForgetAnswersAsync(records, marks, cancellation);
         return new PersonErased(person.Id, nameKept, lines);
     }
 
-    // The answer to a command that wrote a letter holds its address: a repeat is not answered any more.
-    private static async Task ForgetAnswersAsync(RecordsContext records, string? mail, CancellationToken cancellation)
+    // That there was a call, when and with what outcome is the horse's record; what was said with the person goes, and their name elsewhere.
+    private static async Task<List<CallRecord>> CallsAsync(
+        RecordsContext records,
+        Guid personId,
+        PersonMarks marks,
+        string instead,
+        CancellationToken cancellation
+    )
     {
-        if (mail is not null)
+        List<CallRecord> touched = [];
+        await foreach (
+            CallRecord call in records.Calls.Where(call => call.Words != null).AsAsyncEnumerable().WithCancellation(cancellation)
+        )
+        {
+            string? words = call.PersonId == personId ? null : marks.Without(call.Words!, instead);
+            if (words != call.Words)
+            {
+                call.Words = words;
+                touched.Add(call);
+            }
+        }
+
+        return touched;
+    }
+
+    // What is being written is signed by nobody yet, and the trail does not tell of it.
+    private static async Task DraftsAsync(RecordsContext records, PersonMarks marks, string instead, CancellationToken cancellation)
+    {
+        foreach (TypedFormRecord form in await records.TypedForms.ToListAsync(cancellation))
+        {
+            if (marks.AreIn(form.FieldsJson))
+            {
+                form.FieldsJson = marks.WithoutInJson(form.FieldsJson, instead);
+            }
+        }
+
+        foreach (ExaminationRecord draft in await records.Examinations.Where(one => one.Typed != null).ToListAsync(cancellation))
+        {
+            if (marks.AreIn(draft.Typed!))
+            {
+                draft.Typed = marks.WithoutInJson(draft.Typed!, instead);
+            }
+        }
+    }
+
+    // The answer to a command may hold a name or an address, as that of one that wrote a letter does. The command stays done: what is asked
+    // again is not done again, and not answered any more.
+    private static async Task ForgetAnswersAsync(RecordsContext records, PersonMarks marks, CancellationToken cancellation)
+    {
+        foreach (string mark in marks.All.Select(PersonMarks.InJson))
         {
             await records
-                .AppliedCommands.Where(applied => applied.UseCase == nameof(Reminders.BeginReminder) && applied.ResultJson.Contains(mail))
-                .ExecuteDeleteAsync(cancellation);
+                .AppliedCommands.Where(applied => applied.ResultJson.Contains(mark))
+                .ExecuteUpdateAsync(set => set.SetProperty(applied => applied.ResultJson, ""), cancellation);
         }
     }
 }

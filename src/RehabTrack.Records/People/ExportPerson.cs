@@ -8,8 +8,8 @@ using RehabTrack.Records.Room;
 namespace RehabTrack.Records.People;
 
 /// <summary>
-/// Takes out what is held of a person, as JSON: who they are, what they sign in with, the horses they stand beside, links and reports, letters and calls, what the trail says of
-/// them, and what they did, by kind and time. What they wrote about horses is the horses' record and is not in it.
+/// Takes out what is held of a person, as JSON: who they are, what they sign in with, the horses they stand beside, links and reports, letters and calls, what they looked at and
+/// are filling in, what the trail says of them, and what they did, by kind and time. What they wrote about horses is the horses' record and is not in it.
 /// </summary>
 public sealed class ExportPerson(RecordsAccess access) : UseCase<Guid, string>(access)
 {
@@ -65,6 +65,17 @@ public sealed class ExportPerson(RecordsAccess access) : UseCase<Guid, string>(a
                         kept.EndedAt,
                     })
                     .ToArrayAsync(cancellation),
+                Invitations = await records
+                    .Invitations.Where(invitation => invitation.PersonId == person.Id)
+                    .OrderBy(invitation => invitation.Id)
+                    .Select(invitation => new
+                    {
+                        invitation.MadeAt,
+                        invitation.ExpiresAt,
+                        invitation.UsedAt,
+                        invitation.RevokedAt,
+                    })
+                    .ToArrayAsync(cancellation),
                 Horses = await (
                     from link in records.HorseLinks
                     join horse in records.Horses on link.HorseId equals horse.Id
@@ -103,8 +114,10 @@ public sealed class ExportPerson(RecordsAccess access) : UseCase<Guid, string>(a
                     .Select(letter => new
                     {
                         letter.Mail,
+                        letter.DueOn,
                         letter.BegunAt,
                         letter.State,
+                        letter.Trouble,
                     })
                     .ToArrayAsync(cancellation),
                 Calls = await records
@@ -122,11 +135,25 @@ public sealed class ExportPerson(RecordsAccess access) : UseCase<Guid, string>(a
                     .OrderBy(cover => cover.Id)
                     .Select(cover => new { cover.From, cover.To })
                     .ToArrayAsync(cancellation),
-                LooksAtPermits = await records
-                    .PermitLooks.Where(look => look.PersonId == person.Id)
-                    .OrderBy(look => look.Id)
-                    .Select(look => look.LastAt)
-                    .ToArrayAsync(cancellation),
+                LooksAtPermits = await (
+                    from look in records.PermitLooks
+                    join horse in records.Horses on look.HorseId equals horse.Id
+                    where look.PersonId == person.Id
+                    orderby look.Id
+                    select new { Horse = horse.Name, look.LastAt }
+                ).ToArrayAsync(cancellation),
+                Typing = await (
+                    from form in records.TypedForms
+                    join horse in records.Horses on form.HorseId equals horse.Id
+                    where form.PersonId == person.Id && form.ArchivedAt == null
+                    orderby form.Id
+                    select new
+                    {
+                        Horse = horse.Name,
+                        form.Form,
+                        form.WrittenAt,
+                    }
+                ).ToArrayAsync(cancellation),
                 SaidOfThem = (
                     await records
                         .Changes.AsNoTracking()

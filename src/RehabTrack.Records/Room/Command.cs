@@ -42,9 +42,12 @@ public abstract class Command<TInput, TResult> : UseCase<TInput, TResult>
             .FirstOrDefaultAsync(command => command.CommandId == input.CommandId, cancellation);
         if (applied is not null)
         {
-            return applied.UseCase == GetType().Name && applied.PersonId == session.Person.Id
-                ? Answer.Read(applied.ResultJson)
-                : RecordProblems.CommandReused;
+            if (applied.UseCase != GetType().Name || applied.PersonId != session.Person.Id)
+            {
+                return RecordProblems.CommandReused;
+            }
+
+            return applied.ResultJson.Length > 0 ? Answer.Read(applied.ResultJson) : RecordProblems.AnswerErased;
         }
 
         // Within the transaction: two at once do not share one confirmation, and what is refused for something else uses none up.

@@ -16,6 +16,9 @@ internal static class RecordProblems
     /// <summary>The command was carried out before, for something else.</summary>
     public static Problem CommandReused { get; } = new("", "command-reused");
 
+    /// <summary>The command was carried out, and what it answered was erased with somebody's data.</summary>
+    public static Problem AnswerErased { get; } = new("", "answer-erased");
+
     /// <summary>Nothing of that id is there, for this practice.</summary>
     public static Problem NotFound(string field) => new(field, Absent);
 
