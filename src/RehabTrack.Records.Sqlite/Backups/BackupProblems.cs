@@ -36,6 +36,12 @@ internal static class BackupProblems
 
     public static Problem RowUnreadable(string table, string id, string why) => new("", "row-unreadable", table, id, why);
 
+    public static Problem FileSpoiled(string table, string id) => new("", "kept-file-spoiled", table, id);
+
+    public static Problem RowUnlikeTold(UnlikeTold row) => new("", "row-unlike-told", row.Kind, row.Id.ToString("D"), row.Field);
+
+    public static Problem RowUnlikeBackup(string table, string id) => new("", "row-unlike-backup", table, id);
+
     public static Problem CountDiffers(string table, long counted, long read) =>
         new("", "rows-not-all-read", table, Text(counted), Text(read));
 

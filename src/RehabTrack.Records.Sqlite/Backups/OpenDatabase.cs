@@ -122,6 +122,26 @@ internal sealed class OpenDatabase : IAsyncDisposable
         return found;
     }
 
+    /// <summary>Which rows are others than in a backup's database of the same version, though they were not written since; some of each table.</summary>
+    /// <param name="backup">The backup's database.</param>
+    /// <param name="cancellation">Gives up.</param>
+    public async Task<List<Problem>> CompareAsync(string backup, CancellationToken cancellation)
+    {
+        await RunAsync("ATTACH DATABASE $file AS kept", backup, cancellation);
+        await using RecordsContext records = Records();
+        List<Problem> found = [];
+        foreach ((string table, string question) in BackupComparison.Questions(records.Model))
+        {
+            found.AddRange(
+                (await AskAsync($"{question} LIMIT {MostTold.ToString(CultureInfo.InvariantCulture)}", cancellation)).Select(id =>
+                    BackupProblems.RowUnlikeBackup(table, id)
+                )
+            );
+        }
+
+        return found;
+    }
+
     public async ValueTask DisposeAsync()
     {
         if (moment is not null)

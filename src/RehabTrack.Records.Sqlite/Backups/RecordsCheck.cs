@@ -8,11 +8,13 @@ using RehabTrack.Records.Keeping;
 namespace RehabTrack.Records.Sqlite.Backups;
 
 /// <summary>
-/// Reads everything of a data folder or a backup: what the database finds wrong with itself, the checksums, and every row of every
-/// table with what is written in it as JSON. Nothing is written; a database of an older version is read in a migrated copy.
+/// Reads everything of a data folder or a backup: what the database finds wrong with itself, the checksums, also of each file that is kept as
+/// a row, every row of every table with what is written in it as JSON, and whether it is as the trail told of it last. Nothing is written; a database of an older version is read in a migrated copy.
 /// </summary>
 public static class RecordsCheck
 {
+    private const int MostTold = 100;
+
     private static readonly Dictionary<Guid, TrailAnchor> NothingNoted = [];
 
     /// <summary>Reads a data folder; the program may be at work in it.</summary>
@@ -61,6 +63,34 @@ public static class RecordsCheck
         }
     }
 
+    /// <summary>
+    /// Which rows of a folder say something else than those of a backup, though they were not written since. Only databases of one version
+    /// can be held against each other: of others nothing is told.
+    /// </summary>
+    /// <param name="backup">The file, which was found to be sound.</param>
+    /// <param name="dataFolder">The folder; the program may be at work in it.</param>
+    /// <param name="cancellation">Gives up.</param>
+    public static async Task<IReadOnlyList<Problem>> DifferingAsync(string backup, string dataFolder, CancellationToken cancellation)
+    {
+        using BackupArchive archive = BackupArchive.Open(Path.GetFullPath(backup));
+        DirectoryInfo unpacked = Directory.CreateTempSubdirectory("rehabtrack-");
+        try
+        {
+            if (await archive.ExtractAsync(unpacked.FullName, cancellation) is { Count: > 0 } wrong)
+            {
+                return wrong;
+            }
+
+            string kept = Path.Combine(unpacked.FullName, DataFolder.DatabaseName);
+            await using OpenDatabase present = await OpenDatabase.OpenAsync(new DataFolder(dataFolder).Database, cancellation);
+            return await IsOfSameVersionAsync(present, kept, cancellation) ? await present.CompareAsync(kept, cancellation) : [];
+        }
+        finally
+        {
+            unpacked.Delete(recursive: true);
+        }
+    }
+
     /// <summary>What a folder has lost since a backup was made: lines of a history only ever grow.</summary>
     /// <param name="backup">What was found in the backup.</param>
     /// <param name="folder">What was found in the folder.</param>
@@ -74,6 +104,15 @@ public static class RecordsCheck
             )
             .Where(row => row.Present < row.Kept)
             .Select(row => BackupProblems.HistoryShrank(row.Table, row.Kept, row.Present));
+    }
+
+    private static async Task<bool> IsOfSameVersionAsync(OpenDatabase present, string kept, CancellationToken cancellation)
+    {
+        await using OpenDatabase other = await OpenDatabase.OpenAsync(kept, cancellation);
+        IReadOnlyList<string> applied = await other.MigrationsAsync(cancellation);
+        await using RecordsContext records = other.Records();
+        return applied.SequenceEqual(await present.MigrationsAsync(cancellation), StringComparer.Ordinal)
+            && applied.ToHashSet(StringComparer.Ordinal).SetEquals(records.Database.GetMigrations());
     }
 
     private static async Task<CheckReport> DatabaseAsync(
@@ -160,6 +199,7 @@ public static class RecordsCheck
         {
             rows += table.Rows;
             wrong.AddRange(table.Unreadable.Select(row => BackupProblems.RowUnreadable(table.Name, row.Id, row.Why)));
+            wrong.AddRange(table.Spoiled.Select(id => BackupProblems.FileSpoiled(table.Name, id)));
             if (counts.GetValueOrDefault(table.Name) != table.Rows && table.Unreadable.Count == 0)
             {
                 wrong.Add(BackupProblems.CountDiffers(table.Name, counts.GetValueOrDefault(table.Name), table.Rows));
@@ -170,6 +210,11 @@ public static class RecordsCheck
         wrong.AddRange(
             trails.Where(trail => trail.FirstBreak is not null).Select(trail => BackupProblems.TrailBroken(trail, trail.FirstBreak!))
         );
+        if (wrong.Count == 0)
+        {
+            wrong.AddRange(await UnlikeToldAsync(records, cancellation));
+        }
+
         return report with
         {
             Tables = report.WasOlder ? report.Tables : counts,
@@ -177,6 +222,21 @@ public static class RecordsCheck
             TrailEnds = trails.Where(trail => trail.End is not null).ToDictionary(trail => trail.PracticeId, trail => trail.End!),
             Problems = [.. report.Problems, .. wrong],
         };
+    }
+
+    private static async Task<List<Problem>> UnlikeToldAsync(RecordsContext records, CancellationToken cancellation)
+    {
+        List<Problem> found = [];
+        await foreach (UnlikeTold row in RowsAgainstTrail.FindAsync(records, cancellation))
+        {
+            found.Add(BackupProblems.RowUnlikeTold(row));
+            if (found.Count == MostTold)
+            {
+                break;
+            }
+        }
+
+        return found;
     }
 
     private static async Task<List<TrailCheck>> TrailsAsync(

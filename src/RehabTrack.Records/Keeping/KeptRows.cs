@@ -31,6 +31,7 @@ internal static class KeptRows
     {
         IProperty[] key = [.. kind.FindPrimaryKey()!.Properties];
         List<(string, string)> unreadable = [];
+        List<string> spoiled = [];
         long rows = 0;
         try
         {
@@ -41,7 +42,12 @@ internal static class KeptRows
                 rows++;
                 if (unreadable.Count < MostTold && KeptJson.Trouble(record) is { } why)
                 {
-                    unreadable.Add((string.Join(' ', key.Select(part => part.GetGetter().GetClrValue(record))), why));
+                    unreadable.Add((KeyOf(record), why));
+                }
+
+                if (spoiled.Count < MostTold && KeptFiles.IsSpoiled(record))
+                {
+                    spoiled.Add(KeyOf(record));
                 }
             }
         }
@@ -51,6 +57,8 @@ internal static class KeptRows
             unreadable.Add(("", broken.Message));
         }
 
-        return new KeptTable(kind.GetTableName()!, rows, unreadable);
+        return new KeptTable(kind.GetTableName()!, rows, unreadable, spoiled);
+
+        string KeyOf(T record) => string.Join(' ', key.Select(part => part.GetGetter().GetClrValue(record)));
     }
 }

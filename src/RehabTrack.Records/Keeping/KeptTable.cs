@@ -4,4 +4,5 @@ namespace RehabTrack.Records.Keeping;
 /// <param name="Name">Its name.</param>
 /// <param name="Rows">Rows that were read.</param>
 /// <param name="Unreadable">Rows that hold what the program cannot read, and why.</param>
-internal sealed record KeptTable(string Name, long Rows, IReadOnlyList<(string Id, string Why)> Unreadable);
+/// <param name="Spoiled">Rows that keep a file whose checksum is another one.</param>
+internal sealed record KeptTable(string Name, long Rows, IReadOnlyList<(string Id, string Why)> Unreadable, IReadOnlyList<string> Spoiled);

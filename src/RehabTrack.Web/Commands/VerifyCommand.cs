@@ -39,7 +39,11 @@ public static class VerifyCommand
             CheckReport? folder = options.TryGetValue("--data", out string? data)
                 ? await RecordsCheck.FolderAsync(data, backup, cancellation)
                 : null;
-            return Report(messages, backup, folder);
+            IReadOnlyList<Problem> differing =
+                backup is { Problems.Count: 0 } && folder is { Problems.Count: 0 }
+                    ? await RecordsCheck.DifferingAsync(file!, data!, cancellation)
+                    : [];
+            return Report(messages, backup, folder, differing);
         }
         catch (OperationCanceledException)
         {
@@ -53,7 +57,7 @@ public static class VerifyCommand
         }
     }
 
-    private static int Report(TextWriter messages, CheckReport? backup, CheckReport? folder)
+    private static int Report(TextWriter messages, CheckReport? backup, CheckReport? folder, IReadOnlyList<Problem> differing)
     {
         List<Problem> wrong = [];
         foreach (CheckReport report in new[] { backup, folder }.OfType<CheckReport>())
@@ -85,6 +89,7 @@ public static class VerifyCommand
         {
             Compare(messages, backup, folder);
             wrong.AddRange(RecordsCheck.Lost(backup, folder));
+            wrong.AddRange(differing);
         }
 
         BackupCommand.Told(messages, wrong);
