@@ -13,8 +13,6 @@ public static class TrailExport
     /// <summary>Where the form is sent.</summary>
     public const string Address = "/practice/trail/trail.csv";
 
-    private const int BufferBytes = 1 << 16;
-
     private static readonly string[] Headings =
     [
         "number",
@@ -51,14 +49,7 @@ public static class TrailExport
 
         Records.Rights.Actor actor = ActorClaims.Read(context.User)!;
         // The file is complete before the first byte is sent, however slowly it is taken.
-        FileStream file = new(
-            Path.Combine(Path.GetTempPath(), Path.GetRandomFileName()),
-            FileMode.CreateNew,
-            FileAccess.ReadWrite,
-            FileShare.None,
-            BufferBytes,
-            FileOptions.DeleteOnClose | FileOptions.Asynchronous
-        );
+        FileStream file = PassingFile.Create();
         try
         {
             Outcome<long> outcome;
