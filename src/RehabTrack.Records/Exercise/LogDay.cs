@@ -30,6 +30,18 @@ public sealed class LogDay(RecordsAccess access) : Command<LogDayInput, LogAnswe
             return RecordProblems.NotFound("horse");
         }
 
+        if (
+            (
+                input.Log.HasSign
+                    ? await OutsideLimits.OfConcernsAsync(session, input.HorseId, cancellation)
+                    : await OutsideLimits.OfLinesAsync(session, input.HorseId, cancellation)
+            ) is
+            { } tooMany
+        )
+        {
+            return tooMany;
+        }
+
         ILookup<Guid, ExerciseEntryRecord> lines = await ExerciseRows.LinesAsync(session.Records, [input.HorseId], cancellation);
         Checks checks = new();
         DayLog log = input.Log;

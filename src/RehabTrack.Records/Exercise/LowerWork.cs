@@ -23,6 +23,11 @@ public sealed class LowerWork(RecordsAccess access) : Command<LowerWorkInput, Sa
             return RecordProblems.NotFound("horse");
         }
 
+        if (await OutsideLimits.OfLinesAsync(session, input.HorseId, cancellation) is { } tooMany)
+        {
+            return tooMany;
+        }
+
         ILookup<Guid, ExerciseEntryRecord> lines = await ExerciseRows.LinesAsync(session.Records, [input.HorseId], cancellation);
         PermitHistory history = (await ExerciseRows.HistoriesAsync(session, [input.HorseId], lines, cancellation))[input.HorseId];
         Checks checks = new();

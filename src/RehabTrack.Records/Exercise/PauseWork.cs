@@ -22,6 +22,11 @@ public sealed class PauseWork(RecordsAccess access) : Command<PauseWorkInput, Sa
             return RecordProblems.NotFound("horse");
         }
 
+        if (await OutsideLimits.OfLinesAsync(session, input.HorseId, cancellation) is { } tooMany)
+        {
+            return tooMany;
+        }
+
         Checks checks = new();
         if (input.Until < input.From)
         {

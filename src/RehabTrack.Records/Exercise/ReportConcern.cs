@@ -21,6 +21,11 @@ public sealed class ReportConcern(RecordsAccess access) : Command<ReportConcernI
             return RecordProblems.NotFound("horse");
         }
 
+        if (await OutsideLimits.OfConcernsAsync(session, input.HorseId, cancellation) is { } tooMany)
+        {
+            return tooMany;
+        }
+
         Checks checks = new();
         LogWords words = new() { Words = checks.Text("words", input.Words) };
         string? onBehalfOf = checks.Line("onBehalfOf", input.OnBehalfOf);

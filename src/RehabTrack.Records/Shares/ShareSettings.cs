@@ -15,4 +15,13 @@ public sealed record ShareSettings
 
     /// <summary>Questions behind links, living or dead, that one network address may ask in a minute, at least 1.</summary>
     public int AskedPerMinute { get; init; } = (int)Table["askedPerMinute"];
+
+    /// <summary>Concerns that one person from outside may report of one horse in an hour, at least 1.</summary>
+    public int ConcernsPerHour { get; init; } = (int)Table["concernsPerHour"];
+
+    /// <summary>Lines that one person from outside may add to one horse in an hour, at least 1.</summary>
+    public int LinesPerHour { get; init; } = (int)Table["linesPerHour"];
+
+    /// <summary>Minutes for which letters about concerns of one horse wait after the last one.</summary>
+    public double ConcernLetterMinutes { get; init; } = Table["concernLetterMinutes"];
 }

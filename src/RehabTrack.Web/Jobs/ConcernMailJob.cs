@@ -1,30 +1,76 @@
 using RehabTrack.Rechecks.Quantities;
-using RehabTrack.Records.Rights;
+using RehabTrack.Records.Shares;
 using RehabTrack.Web.Features.Concerns;
 using RehabTrack.Wording;
 
 namespace RehabTrack.Web.Jobs;
 
-/// <summary>Sends the mail about concerns, one after the other, while the pages answer.</summary>
-public sealed partial class ConcernMailJob(ConcernBell bell, ConcernMail mail, ILogger<ConcernMailJob> log) : BackgroundService
+/// <summary>
+/// Sends the mail about concerns, one after the other, while the pages answer; what follows a letter about the same horse closely goes together
+/// in the next.
+/// </summary>
+public sealed partial class ConcernMailJob(ConcernBell bell, ConcernMail mail, TimeProvider time, ILogger<ConcernMailJob> log)
+    : BackgroundService
 {
+    private static readonly TimeSpan Pause = TimeSpan.FromMinutes(new ShareSettings().ConcernLetterMinutes);
+
     /// <inheritdoc />
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
-        await foreach ((Actor actor, Guid lineId) in bell.Rung.ReadAllAsync(stoppingToken))
+        ConcernRounds rounds = new(Pause);
+        while (!stoppingToken.IsCancellationRequested)
         {
-            try
+            while (bell.Rung.TryRead(out ConcernRing? ring))
             {
-                foreach (Problem trouble in await mail.SendAsync(actor, lineId, stoppingToken))
+                if (rounds.IsNow(ring, time.GetUtcNow()))
                 {
-                    LogTrouble(ProblemSentences.Of(trouble));
+                    await SendAsync(ring, 1, stoppingToken);
                 }
             }
-            catch (Exception broken) when (!stoppingToken.IsCancellationRequested)
+
+            foreach ((ConcernRing latest, int count) in rounds.Due(time.GetUtcNow()))
             {
-                // The next concern must still get its mail; this one stands on the start page.
-                LogBroken(broken);
+                await SendAsync(latest, count, stoppingToken);
             }
+
+            await WaitAsync(rounds.Next, stoppingToken);
+        }
+    }
+
+    // Until somebody rings, or a round ends.
+    private async Task WaitAsync(DateTimeOffset? next, CancellationToken stoppingToken)
+    {
+        TimeSpan left = next is { } end ? end - time.GetUtcNow() : Timeout.InfiniteTimeSpan;
+        if (next is not null && left <= TimeSpan.Zero)
+        {
+            return;
+        }
+
+        using CancellationTokenSource roundEnds = new(left, time);
+        using CancellationTokenSource either = CancellationTokenSource.CreateLinkedTokenSource(stoppingToken, roundEnds.Token);
+        try
+        {
+            await bell.Rung.WaitToReadAsync(either.Token);
+        }
+        catch (OperationCanceledException) when (!stoppingToken.IsCancellationRequested)
+        {
+            // A round has ended.
+        }
+    }
+
+    private async Task SendAsync(ConcernRing ring, int count, CancellationToken stoppingToken)
+    {
+        try
+        {
+            foreach (Problem trouble in await mail.SendAsync(ring.Actor, ring.LineId, count, stoppingToken))
+            {
+                LogTrouble(ProblemSentences.Of(trouble));
+            }
+        }
+        catch (Exception broken) when (!stoppingToken.IsCancellationRequested)
+        {
+            // The next concern must still get its mail; this one stands on the start page.
+            LogBroken(broken);
         }
     }
 

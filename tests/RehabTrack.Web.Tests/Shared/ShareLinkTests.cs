@@ -3,11 +3,14 @@ using System.Net.Sockets;
 using System.Text;
 using System.Text.RegularExpressions;
 using Microsoft.Extensions.DependencyInjection;
+using RehabTrack.Rechecks.Permits;
+using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Accounts;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
+using RehabTrack.Records.Shares;
 using RehabTrack.Web.Account;
 using RehabTrack.Web.Components;
 using RehabTrack.Web.Shared.Links;
@@ -262,6 +265,50 @@ public sealed partial class ShareLinkTests(RunningApp app) : IClassFixture<Runni
         ExerciseView kept = await _house.AskAsync<GetExercise, Guid, ExerciseView>(horse);
         Assert.Equal("warm, left hind", Assert.Single(kept.Concerns).Line.Words!.Words);
         Assert.Equal(["Trainer Ivy", "Trainer Ivy", "Owner Hazel"], kept.Lines.OrderBy(line => line.Number).Select(line => line.EnteredBy));
+    }
+
+    [Fact]
+    public async Task A_concern_and_a_sign_too_many_are_answered_with_stop_and_call_and_the_words_stand_in_the_form()
+    {
+        Guid owner = await _house.PersonAsync("Owner Spindle", Role.Owner);
+        Guid trainer = await _house.PersonAsync("Trainer Sloe", Role.Trainer);
+        Guid horse = await _house.HorseAsync("Flooded Grey", owner, trainer);
+        string mine = (await _house.LinkAsync(owner, HorseRelation.Owner, horse)).Path;
+        string yard = (await _house.LinkAsync(trainer, HorseRelation.Trainer, null)).Path;
+        using HttpClient browser = app.Browser();
+        for (int number = 0; number < new ShareSettings().ConcernsPerHour; number++)
+        {
+            foreach (string path in (string[])[mine, yard])
+            {
+                using HttpResponseMessage taken = await PostAsync(browser, $"{path}/concern/{horse}", null, "name=\"words\"");
+                Assert.Equal(HttpStatusCode.Redirect, taken.StatusCode);
+            }
+        }
+
+        using HttpResponseMessage concern = await PostAsync(
+            browser,
+            $"{mine}/concern/{horse}",
+            null,
+            "name=\"words\"",
+            ("words", "still warm")
+        );
+        using HttpResponseMessage sign = await PostAsync(
+            browser,
+            $"{yard}/yard/{horse}/log",
+            null,
+            "name=\"date\"",
+            ("heat", nameof(SignGrade.Clear))
+        );
+
+        foreach (HttpResponseMessage refused in new[] { concern, sign })
+        {
+            string page = WebUtility.HtmlDecode(await refused.Content.ReadAsStringAsync());
+            Assert.Contains(ProblemSentences.Of(new Problem("", "too-many-concerns")), page, StringComparison.Ordinal);
+            Assert.Contains(OutsidePages.ConcernStop, page, StringComparison.Ordinal);
+        }
+
+        Assert.Contains("still warm", await concern.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Equal(2 * new ShareSettings().ConcernsPerHour, (await _house.AskAsync<GetExercise, Guid, ExerciseView>(horse)).Lines.Count);
     }
 
     [Fact]

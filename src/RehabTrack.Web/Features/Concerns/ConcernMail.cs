@@ -15,19 +15,20 @@ public sealed class ConcernMail(MailSender sender, GetConcernLetter getLetter)
     /// <summary>Writes to every vet whom a concern reaches.</summary>
     /// <param name="actor">Who reported it.</param>
     /// <param name="lineId">The line that opened it.</param>
+    /// <param name="count">How many concerns of the horse the letter stands for, the line being the latest.</param>
     /// <param name="cancellation">Gives up before a letter goes.</param>
     /// <returns>What went wrong, letter by letter; empty when all went, or when no server is set up.</returns>
-    public async Task<IReadOnlyList<Problem>> SendAsync(Actor actor, Guid lineId, CancellationToken cancellation)
+    public async Task<IReadOnlyList<Problem>> SendAsync(Actor actor, Guid lineId, int count, CancellationToken cancellation)
     {
         if (sender.IsSetUp)
         {
-            LastTrouble = sender.Obstacle is { } obstacle ? [obstacle] : await WriteAsync(actor, lineId, cancellation);
+            LastTrouble = sender.Obstacle is { } obstacle ? [obstacle] : await WriteAsync(actor, lineId, count, cancellation);
         }
 
         return LastTrouble;
     }
 
-    private async Task<IReadOnlyList<Problem>> WriteAsync(Actor actor, Guid lineId, CancellationToken cancellation)
+    private async Task<IReadOnlyList<Problem>> WriteAsync(Actor actor, Guid lineId, int count, CancellationToken cancellation)
     {
         Outcome<ConcernLetter> letter = await getLetter.ExecuteAsync(actor, lineId, cancellation);
         if (!letter.Succeeded)
@@ -35,7 +36,7 @@ public sealed class ConcernMail(MailSender sender, GetConcernLetter getLetter)
             return letter.Problems;
         }
 
-        MailText text = ConcernText.Of(letter.Value);
+        MailText text = ConcernText.Of(letter.Value, count);
         List<Problem> troubles = [];
         foreach ((int index, ConcernReader reader) in letter.Value.Readers.Index())
         {

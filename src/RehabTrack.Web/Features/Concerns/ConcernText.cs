@@ -11,7 +11,8 @@ public static class ConcernText
 {
     /// <summary>Writes the letter.</summary>
     /// <param name="letter">What it is written from.</param>
-    public static MailText Of(ConcernLetter letter)
+    /// <param name="count">How many concerns of the horse it stands for: 1, or all since the last letter.</param>
+    public static MailText Of(ConcernLetter letter, int count = 1)
     {
         ArgumentNullException.ThrowIfNull(letter);
         string horse = letter.Yard is null ? letter.HorseName : Say(ConcernTexts.HorseAt, letter.HorseName, letter.Yard);
@@ -24,7 +25,7 @@ public static class ConcernText
                 '\n',
                 horse,
                 ConcernWords.SaidOf(letter.Line),
-                by,
+                count > 1 ? by + '\n' + Say(ConcernTexts.MoreSince, count) : by,
                 "",
                 ConcernTexts.Dropped,
                 ConcernTexts.WhyYou,

@@ -124,7 +124,7 @@ public sealed partial class DaySheet
                 OnBehalfOf = _for,
             }
         );
-        Bell.Ring(await ActorAsync(), outcome);
+        Bell.Ring(await ActorAsync(), Id, outcome);
         return Told(
             outcome,
             outcome.ValueOrDefault switch
@@ -139,7 +139,7 @@ public sealed partial class DaySheet
     private async Task<string?> ConcernAsync()
     {
         Outcome<LogAnswer> outcome = await AskAsync(ReportConcern, new ReportConcernInput(_command, Id, _words, _for));
-        Bell.Ring(await ActorAsync(), outcome);
+        Bell.Ring(await ActorAsync(), Id, outcome);
         return Told(outcome, DayPage.SaidConcern);
     }
 

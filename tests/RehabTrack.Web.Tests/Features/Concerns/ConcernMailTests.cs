@@ -1,5 +1,6 @@
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging.Abstractions;
+using Microsoft.Extensions.Time.Testing;
 using MimeKit;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.People;
@@ -53,7 +54,7 @@ public sealed class ConcernMailTests(EmptyPractice kept) : IClassFixture<EmptyPr
         HorseInRehab horse = await HorseInRehab.BuildAsync(kept, "Thistle Vane");
         Outcome<LogAnswer> concern = await horse.ConcernAsync("warm, left hind");
 
-        Assert.Empty(await Mail(server.Port).SendAsync(horse.Trainer, concern.Value.Id, default));
+        Assert.Empty(await Mail(server.Port).SendAsync(horse.Trainer, concern.Value.Id, 1, default));
 
         MimeMessage letter = server.Taken.Single(taken => taken.To.Mailboxes.Single().Address == "runa@practice.example");
         Assert.Equal("Thistle Vane: a concern was reported", letter.Subject);
@@ -70,9 +71,12 @@ public sealed class ConcernMailTests(EmptyPractice kept) : IClassFixture<EmptyPr
         Guid concern = (await horse.ConcernAsync("short behind")).Value.Id;
         ConcernMail unreachable = Mail(LoopbackMailServer.FreePort());
 
-        Assert.All(await unreachable.SendAsync(horse.Trainer, concern, default), trouble => Assert.Equal("mail-unreachable", trouble.Code));
+        Assert.All(
+            await unreachable.SendAsync(horse.Trainer, concern, 1, default),
+            trouble => Assert.Equal("mail-unreachable", trouble.Code)
+        );
         Assert.NotEmpty(unreachable.LastTrouble);
-        Assert.Empty(await Mail(null).SendAsync(horse.Trainer, concern, default));
+        Assert.Empty(await Mail(null).SendAsync(horse.Trainer, concern, 1, default));
     }
 
     [Fact]
@@ -83,14 +87,61 @@ public sealed class ConcernMailTests(EmptyPractice kept) : IClassFixture<EmptyPr
         HorseInRehab horse = await HorseInRehab.BuildAsync(kept, "Fenland Reed");
         Outcome<LogAnswer> concern = await horse.ConcernAsync("warm");
         ConcernBell bell = new();
-        bell.Ring(horse.Trainer, concern);
-        bell.Ring(horse.Trainer, concern);
-        bell.Ring(horse.Trainer, new LogAnswer(Guid.NewGuid(), false));
+        bell.Ring(horse.Trainer, horse.Id, concern);
+        bell.Ring(horse.Trainer, horse.Id, concern);
+        bell.Ring(horse.Trainer, horse.Id, new LogAnswer(Guid.NewGuid(), false));
         Assert.Equal(1, bell.Rung.Count);
 
-        using ConcernMailJob job = new(bell, Mail(server.Port), NullLogger<ConcernMailJob>.Instance);
+        using ConcernMailJob job = new(bell, Mail(server.Port), TimeProvider.System, NullLogger<ConcernMailJob>.Instance);
         await job.StartAsync(default);
         await server.FirstTaken.WaitAsync(TimeSpan.FromSeconds(60));
         await job.StopAsync(default);
+    }
+
+    [Fact]
+    public async Task A_flood_of_concerns_of_one_horse_makes_one_letter_at_once_and_one_that_tells_how_many_followed()
+    {
+        await using LoopbackMailServer server = new();
+        await VetAsync("Tamsin Reeve", "tamsin@practice.example");
+        HorseInRehab horse = await HorseInRehab.BuildAsync(kept, "Bracken Moor");
+        FakeTimeProvider time = new(DateTimeOffset.UnixEpoch);
+        ConcernBell bell = new();
+        for (int number = 1; number <= 5; number++)
+        {
+            bell.Ring(horse.Trainer, horse.Id, await horse.ConcernAsync($"warm, number {number}"));
+        }
+
+        using ConcernMailJob job = new(bell, Mail(server.Port), time, NullLogger<ConcernMailJob>.Instance);
+        await job.StartAsync(default);
+        await server.FirstTaken.WaitAsync(TimeSpan.FromSeconds(60));
+        MimeMessage[] letters = await ToAsync(server, "tamsin@practice.example", 1, time, TimeSpan.Zero);
+        Assert.Contains("number 1", Assert.Single(letters).TextBody, StringComparison.Ordinal);
+
+        letters = await ToAsync(server, "tamsin@practice.example", 2, time, TimeSpan.FromMinutes(16));
+        await job.StopAsync(default);
+
+        Assert.Equal(2, letters.Length);
+        Assert.Contains("since the last letter: 4", letters[1].TextBody, StringComparison.Ordinal);
+        Assert.Contains("number 5", letters[1].TextBody, StringComparison.Ordinal);
+    }
+
+    /// <summary>Lets time pass, again and again, until somebody has so many letters.</summary>
+    private static async Task<MimeMessage[]> ToAsync(
+        LoopbackMailServer server,
+        string mail,
+        int count,
+        FakeTimeProvider time,
+        TimeSpan step
+    )
+    {
+        MimeMessage[] taken = [];
+        for (int look = 0; look < 600 && taken.Length < count; look++)
+        {
+            time.Advance(step);
+            await Task.Delay(50);
+            taken = [.. server.Taken.Where(letter => letter.To.Mailboxes.Single().Address == mail)];
+        }
+
+        return taken;
     }
 }
