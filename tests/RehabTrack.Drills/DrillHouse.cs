@@ -1,7 +1,10 @@
+using System.Globalization;
 using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
 using RehabTrack.Records.Accounts;
+using RehabTrack.Records.People;
 using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
 using RehabTrack.Records.Sqlite;
 using RehabTrack.Records.Start;
 
@@ -39,6 +42,32 @@ internal sealed class DrillHouse : IAsyncDisposable
                     )
             ).Value;
         return house;
+    }
+
+    /// <summary>So many vets beside the first, each a person of their own.</summary>
+    public async Task<IReadOnlyList<Actor>> VetsAsync(int count)
+    {
+        List<Actor> vets = [];
+        for (int number = 1; number <= count; number++)
+        {
+            string name = string.Create(CultureInfo.InvariantCulture, $"Vet {number}");
+            Saved saved = (
+                await Get<SavePerson>()
+                    .ExecuteAsync(
+                        Vet,
+                        new SavePersonInput
+                        {
+                            CommandId = Guid.CreateVersion7(),
+                            Name = name,
+                            Role = Role.Vet,
+                            CanSignIn = true,
+                        }
+                    )
+            ).Value;
+            vets.Add(new Actor(Vet.PracticeId, saved.Id, Role.Vet, name));
+        }
+
+        return vets;
     }
 
     public T Get<T>()

@@ -1,123 +1,129 @@
 using System.Globalization;
+using Microsoft.Data.Sqlite;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Backups;
-using RehabTrack.Records.Examinations;
 using RehabTrack.Records.Room;
+using RehabTrack.Records.Sqlite;
 using RehabTrack.Records.Sqlite.Backups;
 using RehabTrack.Wording;
 
 namespace RehabTrack.Drills.Disk;
 
 /// <summary>
-/// Fills the disk under the records, saves, and looks what was said and what is kept; then makes room and saves the same again. Where no
-/// small disk can be mounted, nothing is drilled here, and the row says so: the same is tested by SQLite's page limit.
+/// Fills the disk under the records; draft, signature, import, photo, decision, log and concern are tried on it, each until one is refused, and
+/// it is looked what was said and what is kept. Then there is room, and the same is asked again. Where no small disk can be mounted, a database
+/// that may not grow stands in for it.
 /// </summary>
 internal static class DiskFullDrill
 {
-    private const int MostSaves = 200;
-    private const int Rows = 40;
-    private const int MostSpared = 250;
-    private static readonly string More = " " + new string('x', 1500);
+    private const int MostTries = 12;
+    private const int MostSpared = 60;
 
     public static async Task<DrillRow> RunAsync(int rounds, int seed)
     {
-        const string Name = "the disk is full";
-        using SmallDisk? disk = SmallDisk.Mount();
-        if (disk is null)
-        {
-            return new DrillRow(Name, 0, "not drilled: no file system may be mounted here", []);
-        }
-
+        using IFullDisk disk = (IFullDisk?)SmallDisk.Mount() ?? new PageLimit();
         Random random = new(seed);
         List<string> lost = [];
         SortedSet<string> codes = new(StringComparer.Ordinal);
-        int number = 0;
-        string data = System.IO.Path.Combine(disk.Path, "data");
-        await using (DrillHouse house = await DrillHouse.OpenAsync(data))
+        SortedDictionary<string, int> refused = new(StringComparer.Ordinal);
+        await using (DrillHouse house = await DrillHouse.OpenAsync(disk.Data))
         {
-            Guid injury = await Writing.CaseAsync(house, await Writing.HorseAsync(house, "Drill"));
-            Saved draft = await Writing.BeginAsync(house, injury);
+            Wishes wishes = await Wishes.BeginAsync(house);
             for (int round = 0; round < rounds; round++)
             {
-                disk.Fill(random.Next(MostSpared));
-                (draft, number, Problem? told, SaveDraftInput? wish) = await UntilFullAsync(house, draft, number);
-                if (told is null || wish is null)
+                foreach (Func<Task<Wish>> makeAsync in wishes.Kinds)
                 {
-                    lost.Add($"round {round + 1}: the full disk was not noticed");
-                    continue;
+                    foreach (string wrong in await KindAsync(disk, makeAsync, random.Next(MostSpared), codes, refused))
+                    {
+                        lost.Add($"round {round + 1}, {wrong}");
+                    }
                 }
 
-                codes.Add(told.Code);
-                if (told.Code is not ("disk-full" or "disk-trouble") || !ProblemSentences.Has(told.Code))
-                {
-                    lost.Add($"round {round + 1}: told {told.Code}");
-                }
-
-                lost.AddRange((await KeptAsync(house, draft.Id, number)).Select(what => $"round {round + 1}, full: {what}"));
                 disk.Fill(spared: 0);
-                lost.AddRange(await BackupOnFullDiskAsync(data, System.IO.Path.Combine(disk.Path, "copies")));
+                lost.AddRange(await BackupOnFullDiskAsync(disk));
                 disk.Free();
-                Outcome<SavedDraft> again = await house.Get<SaveDraft>().ExecuteAsync(house.Vet, wish);
-                if (!again.Succeeded)
-                {
-                    lost.Add($"round {round + 1}: with room again, told {again.Problems[0].Code}");
-                    continue;
-                }
-
-                (draft, number) = (new Saved(again.Value.Id, again.Value.Version), number + 1);
-                lost.AddRange((await KeptAsync(house, draft.Id, number)).Select(what => $"round {round + 1}, freed: {what}"));
             }
         }
 
-        CheckReport check = await RecordsCheck.FolderAsync(data, null, default);
-        lost.AddRange(check.Problems.Select(problem => $"verify: {problem.Code}"));
+        CheckReport check = await RecordsCheck.FolderAsync(disk.Data, null, default);
+        lost.AddRange(check.Problems.Select(problem => $"verify: {problem.Code} {string.Join(' ', problem.Arguments)}"));
         return new DrillRow(
-            Name,
+            "the disk is full",
             rounds,
-            string.Create(CultureInfo.InvariantCulture, $"{number} acknowledged saves; told: {string.Join(", ", codes)}"),
+            $"{disk.Kind}; refused: {string.Join(", ", refused.Select(kind => $"{kind.Key} {kind.Value}"))}; told: {string.Join(", ", codes)}",
             lost
         );
     }
 
-    private static async Task<(Saved Draft, int Number, Problem? Told, SaveDraftInput? Wish)> UntilFullAsync(
-        DrillHouse house,
-        Saved draft,
-        int number
+    /// <summary>Tries one kind until the full disk refuses it, looks, makes room, and asks the same again.</summary>
+    private static async Task<List<string>> KindAsync(
+        IFullDisk disk,
+        Func<Task<Wish>> makeAsync,
+        int spared,
+        SortedSet<string> codes,
+        SortedDictionary<string, int> refused
     )
     {
-        for (int save = 0; save < MostSaves; save++)
+        List<string> lost = [];
+        Wish wish = await makeAsync();
+        for (int attempt = 0; attempt < MostTries; attempt++)
         {
-            SaveDraftInput wish = new()
+            ShrinkLog(disk.Data);
+            disk.Fill(attempt == 0 ? spared : 0);
+            IReadOnlyList<Problem> told = await wish.TryAsync();
+            if (await wish.WrongAsync(told.Count == 0) is { } wrong)
             {
-                CommandId = Guid.CreateVersion7(),
-                Id = draft.Id,
-                Version = draft.Version,
-                Content = Writing.Content(number + 1, Rows, More),
-            };
-            Outcome<SavedDraft> saved = await house.Get<SaveDraft>().ExecuteAsync(house.Vet, wish);
-            if (!saved.Succeeded)
-            {
-                return (draft, number, saved.Problems[0], wish);
+                lost.Add($"{wish.What} while full: {wrong}");
             }
 
-            (draft, number) = (new Saved(saved.Value.Id, saved.Value.Version), number + 1);
+            disk.Free();
+            if (told.Count > 0)
+            {
+                codes.Add(told[0].Code);
+                refused[wish.What] = refused.GetValueOrDefault(wish.What) + 1;
+                if (told[0].Code is not ("disk-full" or "disk-trouble") || !ProblemSentences.Has(told[0].Code))
+                {
+                    lost.Add($"{wish.What}: told {told[0].Code}");
+                }
+
+                IReadOnlyList<Problem> again = await wish.TryAsync();
+                if (again.Count > 0)
+                {
+                    lost.Add($"{wish.What} with room again: told {again[0].Code}");
+                }
+                else if (await wish.WrongAsync(true) is { } stillWrong)
+                {
+                    lost.Add($"{wish.What} with room again: {stillWrong}");
+                }
+
+                return lost;
+            }
+
+            wish = await makeAsync();
         }
 
-        return (draft, number, null, null);
+        lost.Add(string.Create(CultureInfo.InvariantCulture, $"{wish.What}: the full disk was not noticed in {MostTries} tries"));
+        return lost;
     }
 
-    private static async Task<IEnumerable<string>> KeptAsync(DrillHouse house, Guid id, int number)
+    // The log keeps the blocks it once had: what is small would find room in it on the fullest disk.
+    private static void ShrinkLog(string data)
     {
-        ExaminationView view = (await house.Get<GetExamination>().ExecuteAsync(house.Vet, id)).Value;
-        (int? kept, string? torn) = Writing.NumberOf(view.Content, Rows);
-        return torn is not null ? [$"half an examination: {torn}"]
-            : (kept ?? 0) != number ? [string.Create(CultureInfo.InvariantCulture, $"acknowledged {number}, kept {kept}")]
-            : [];
+        using SqliteConnection connection = new(new DataFolder(data).ConnectionStringUnpooled);
+        connection.Open();
+        using SqliteCommand checkpoint = connection.CreateCommand();
+        checkpoint.CommandText = "PRAGMA wal_checkpoint(TRUNCATE)";
+        checkpoint.ExecuteNonQuery();
     }
 
-    private static async Task<IEnumerable<string>> BackupOnFullDiskAsync(string data, string to)
+    private static async Task<IEnumerable<string>> BackupOnFullDiskAsync(IFullDisk disk)
     {
-        Outcome<BackupCopy> made = await BackupWriter.WriteAsync(data, to, byHand: true, TimeProvider.System, default);
+        if (disk.Copies is not { } to)
+        {
+            return [];
+        }
+
+        Outcome<BackupCopy> made = await BackupWriter.WriteAsync(disk.Data, to, byHand: true, TimeProvider.System, default);
         string[] left = Directory.Exists(to) ? Directory.GetFiles(to, "*.zip") : [];
         return made.Succeeded || left.Length > 0 ? ["a backup was made on a full disk"]
             : made.Problems[0].Code != "backup-not-written" ? [$"the backup told {made.Problems[0].Code}"]

@@ -4,7 +4,7 @@ using System.Globalization;
 namespace RehabTrack.Drills.Disk;
 
 /// <summary>A small disk that can be filled: a file system in memory.</summary>
-internal sealed class SmallDisk : IDisposable
+internal sealed class SmallDisk : IFullDisk
 {
     private const int Megabytes = 64;
     private const int Block = 4096;
@@ -15,7 +15,11 @@ internal sealed class SmallDisk : IDisposable
         this.folder = folder;
     }
 
-    public string Path => folder.Path;
+    public string Kind => "a file system of 64 MB";
+
+    public string Data => folder.Sub("data");
+
+    public string Copies => folder.Sub("copies");
 
     private string Ballast => folder.Sub("ballast");
 
@@ -33,8 +37,6 @@ internal sealed class SmallDisk : IDisposable
         return null;
     }
 
-    /// <summary>Fills it.</summary>
-    /// <param name="spared">Blocks that are left.</param>
     public void Fill(int spared)
     {
         using FileStream file = new(Ballast, FileMode.Append);
@@ -59,7 +61,7 @@ internal sealed class SmallDisk : IDisposable
 
     public void Dispose()
     {
-        Run("umount", [Path]);
+        Run("umount", [folder.Path]);
         folder.Dispose();
     }
 

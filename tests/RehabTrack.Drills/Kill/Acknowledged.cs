@@ -1,5 +1,7 @@
 using System.Globalization;
+using RehabTrack.Records.Cases;
 using RehabTrack.Records.Examinations;
+using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.Room;
 
@@ -11,6 +13,9 @@ internal sealed class Acknowledged
     private readonly HashSet<Guid> horses = [];
     private readonly Dictionary<Guid, int> examinations = [];
     private readonly HashSet<Guid> signed = [];
+    private readonly Dictionary<Guid, int> lines = [];
+    private readonly Dictionary<Guid, int> photos = [];
+    private readonly Dictionary<Guid, int> imports = [];
 
     public int Writes { get; private set; }
 
@@ -36,6 +41,15 @@ internal sealed class Acknowledged
             case "signed":
                 signed.Add(record);
                 break;
+            case "lines":
+                lines[record] = mark;
+                break;
+            case "photo":
+                photos[record] = mark;
+                break;
+            case "import":
+                imports[record] = mark;
+                break;
             default:
                 examinations[record] = mark;
                 break;
@@ -47,10 +61,10 @@ internal sealed class Acknowledged
         Writes += other.Writes;
         horses.UnionWith(other.horses);
         signed.UnionWith(other.signed);
-        foreach ((Guid id, int number) in other.examinations)
-        {
-            examinations[id] = number;
-        }
+        Take(examinations, other.examinations);
+        Take(lines, other.lines);
+        Take(photos, other.photos);
+        Take(imports, other.imports);
     }
 
     /// <summary>A copy: what was said up to now.</summary>
@@ -99,6 +113,45 @@ internal sealed class Acknowledged
             }
         }
 
+        foreach ((Guid horse, int number) in lines)
+        {
+            ExerciseView view = await Writing.ExerciseAsync(house, horse);
+            if (view.LastNumber < number)
+            {
+                lost.Add($"exercise of {horse}: acknowledged {number} lines, kept {view.LastNumber}");
+            }
+            else if (Writing.TornOf(view) is { } torn)
+            {
+                lost.Add($"half a line of {horse}: {torn}");
+            }
+        }
+
+        foreach ((Guid horse, int mark) in photos)
+        {
+            byte[] kept = (await house.Get<GetHorsePhoto>().ExecuteAsync(house.Vet, horse)).ValueOrDefault?.Content ?? [];
+            if (kept.Length == 0 || kept[^1] < mark || !kept.AsSpan().SequenceEqual(Writing.Photo(kept[^1])))
+            {
+                lost.Add($"photo of {horse}: acknowledged {mark}, kept {kept.Length} bytes");
+            }
+        }
+
+        foreach ((Guid id, int visits) in imports)
+        {
+            CaseView? view = (await house.Get<GetCase>().ExecuteAsync(house.Vet, id)).ValueOrDefault;
+            if (view is null || view.Course.Examinations.Count != visits || view.Course.Examinations.Any(one => one.Readings.Count != 3))
+            {
+                lost.Add($"import of {id}: {view?.Course.Examinations.Count ?? 0} of {visits} examinations");
+            }
+        }
+
         return lost;
+    }
+
+    private static void Take(Dictionary<Guid, int> numbers, Dictionary<Guid, int> others)
+    {
+        foreach ((Guid id, int number) in others)
+        {
+            numbers[id] = number;
+        }
     }
 }

@@ -12,8 +12,15 @@ internal static class KillDrill
     private const int MostWrites = 60;
     private const int LongestMilliseconds = 40;
     private const int AppEvery = 20;
+    private const double LongestStartSeconds = 2;
 
-    public static async Task<DrillRow> RunAsync(int rounds, int seed)
+    /// <param name="rounds">How often it is killed.</param>
+    /// <param name="seed">Of the moments.</param>
+    /// <param name="isBarred">
+    /// Whether the program must have answered in time after each kill: then a start that takes longer is a loss, and so is that there is no
+    /// published program to start.
+    /// </param>
+    public static async Task<DrillRow> RunAsync(int rounds, int seed, bool isBarred)
     {
         using DrillFolder folder = new();
         string data = folder.Sub("data");
@@ -38,6 +45,11 @@ internal static class KillDrill
             }
         }
 
+        if (isBarred)
+        {
+            lost.AddRange(Late(appStarts));
+        }
+
         await using (DrillHouse house = await DrillHouse.OpenAsync(data))
         {
             lost.AddRange((await all.LostAsync(house, goesOn: false)).Select(what => $"at the end: {what}"));
@@ -55,6 +67,18 @@ internal static class KillDrill
             lost
         );
     }
+
+    private static IEnumerable<string> Late(List<double> appStarts) =>
+        appStarts.Count == 0
+            ? ["the program was not started: publish it, or name where it is published"]
+            : appStarts
+                .Where(seconds => seconds > LongestStartSeconds)
+                .Select(seconds =>
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"the program answered after {seconds:0.00} s, later than {LongestStartSeconds} s"
+                    )
+                );
 
     /// <summary>Lets a worker write so often and a moment longer, and kills it.</summary>
     private static async Task<Acknowledged> RoundAsync(string data, int writes, int milliseconds)
