@@ -9,6 +9,9 @@ public sealed record TrailFilter
     /// <summary>Only this kind of record; null for all.</summary>
     public string? Kind { get; init; }
 
+    /// <summary>Only what concerns this case; null for all.</summary>
+    public Guid? CaseId { get; init; }
+
     /// <summary>The first day, on the practice's calendar; null for no bound.</summary>
     public DateOnly? From { get; init; }
 

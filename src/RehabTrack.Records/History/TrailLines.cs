@@ -20,6 +20,11 @@ internal static class TrailLines
             lines = lines.Where(line => line.Kind == kind);
         }
 
+        if (filter.CaseId is { } caseId)
+        {
+            lines = lines.Where(line => line.CaseId == caseId);
+        }
+
         if (filter.From is { } from)
         {
             DateTime begins = BeginOf(session, from);

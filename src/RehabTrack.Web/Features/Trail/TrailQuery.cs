@@ -16,6 +16,7 @@ public static class TrailQuery
         {
             PersonId = Guid.TryParse(find("person"), out Guid person) ? person : null,
             Kind = find("kind") is { Length: > 0 } kind ? kind : null,
+            CaseId = Guid.TryParse(find("case"), out Guid caseId) ? caseId : null,
             From = DayText.Read(find("from")),
             To = DayText.Read(find("to")),
             Before = long.TryParse(find("before"), NumberStyles.None, CultureInfo.InvariantCulture, out long before) ? before : null,
@@ -30,6 +31,7 @@ public static class TrailQuery
         [
             ("person", filter.PersonId?.ToString("D")),
             ("kind", filter.Kind),
+            ("case", filter.CaseId?.ToString("D")),
             ("from", DayText.Of(filter.From)),
             ("to", DayText.Of(filter.To)),
         ];

@@ -1,9 +1,15 @@
 using System.Net;
 using System.Text;
+using Microsoft.Extensions.DependencyInjection;
+using RehabTrack.Rechecks.Anatomy;
+using RehabTrack.Records.Cases;
 using RehabTrack.Records.History;
+using RehabTrack.Records.Horses;
+using RehabTrack.Records.Room;
 using RehabTrack.Web.Components.Audit;
 using RehabTrack.Web.Features.Trail;
 using RehabTrack.Web.Tests.Hosting;
+using RehabTrack.Wording;
 
 namespace RehabTrack.Web.Tests.Features.Trail;
 
@@ -23,6 +29,26 @@ public sealed class TrailExportTests(RunningApp app) : IClassFixture<RunningApp>
         Assert.StartsWith("number,at_utc,at_practice,person,use_case,kind,", lines[0], StringComparison.Ordinal);
         Assert.Contains("Tess Lunge", string.Concat(lines), StringComparison.Ordinal);
         Assert.All(lines[1..].Where(line => line.Trim().Length > 0), line => Assert.Contains(",Person,", line, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task The_lines_of_one_case_are_taken_out_alone_from_a_page_that_says_so()
+    {
+        Guid one = await CaseAsync("Trailed Bay");
+        Guid other = await CaseAsync("Trailed Grey");
+        using HttpClient browser = await app.BrowserAsync(app.Vet);
+        string address = TrailQuery.AddressOf(new TrailFilter { CaseId = one });
+        string page = WebUtility.HtmlDecode(await browser.GetStringAsync(address));
+        string token = await RunningApp.TokenAsync(browser, address);
+
+        using HttpResponseMessage answer = await PostAsync(browser, token, ("case", one.ToString()));
+
+        string[] lines = (await answer.Content.ReadAsStringAsync()).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Contains(TrailTexts.OfCase, page, StringComparison.Ordinal);
+        Assert.Contains($"name=\"case\" value=\"{one}\"", page, StringComparison.Ordinal);
+        Assert.True(lines.Length > 1);
+        Assert.All(lines[1..], line => Assert.Contains(one.ToString(), line, StringComparison.Ordinal));
+        Assert.DoesNotContain(lines, line => line.Contains(other.ToString(), StringComparison.Ordinal));
     }
 
     [Fact]
@@ -68,6 +94,7 @@ public sealed class TrailExportTests(RunningApp app) : IClassFixture<RunningApp>
         {
             PersonId = Guid.NewGuid(),
             Kind = "Horse",
+            CaseId = Guid.NewGuid(),
             From = new DateOnly(2026, 1, 2),
             To = new DateOnly(2026, 3, 4),
             Before = 77,
@@ -82,6 +109,29 @@ public sealed class TrailExportTests(RunningApp app) : IClassFixture<RunningApp>
 
         Assert.Equal(filter, TrailQuery.Parse(parameters.GetValueOrDefault));
         Assert.Equal("/practice/trail", TrailQuery.AddressOf(new TrailFilter()));
+    }
+
+    private async Task<Guid> CaseAsync(string horse)
+    {
+        Saved kept = (
+            await app
+                .Services.GetRequiredService<SaveHorse>()
+                .ExecuteAsync(app.Vet, new SaveHorseInput { CommandId = Guid.NewGuid(), Name = horse })
+        ).Value;
+        return (
+            await app
+                .Services.GetRequiredService<OpenCase>()
+                .ExecuteAsync(
+                    app.Vet,
+                    new OpenCaseInput
+                    {
+                        CommandId = Guid.NewGuid(),
+                        HorseId = kept.Id,
+                        Limb = Limb.LeftHind,
+                        Structure = Structure.SuspensoryLigament,
+                    }
+                )
+        ).Value.Id;
     }
 
     private static Task<HttpResponseMessage> PostAsync(HttpClient browser, string token, params (string Name, string Value)[] more) =>
