@@ -39,9 +39,9 @@ internal static class DrillsProgram
         int seed = rest is [string given, ..] ? int.Parse(given, CultureInfo.InvariantCulture) : UsualSeed;
         (string Name, Func<Task<DrillRow>> RunAsync)[] drills =
         [
-            ("kill", () => KillDrill.RunAsync(isShort ? 6 : 200, seed, isBarred: !isShort)),
+            ("kill", () => KillDrill.RunAsync(isShort ? 4 : 200, seed, isBarred: !isShort)),
             ("start", () => KilledMigrationDrill.RunAsync(isShort ? 1 : 50, seed)),
-            ("disk", () => DiskFullDrill.RunAsync(isShort ? 2 : 20, seed)),
+            ("disk", () => DiskFullDrill.RunAsync(isShort ? 1 : 20, seed)),
             ("editors", () => EditorsDrill.RunAsync(isShort ? 1 : 10)),
             ("case", () => CaseEditorsDrill.RunAsync(isShort ? 1 : 5)),
             ("backup", () => BackupDrill.RunAsync(isShort ? 1 : 20)),
