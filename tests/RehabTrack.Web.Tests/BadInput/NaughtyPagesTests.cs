@@ -1,3 +1,4 @@
+using System.Net;
 using System.Text.RegularExpressions;
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
@@ -13,7 +14,7 @@ using RehabTrack.Web.Tests.Shared;
 
 namespace RehabTrack.Web.Tests.BadInput;
 
-/// <summary>Text that has broken other pages, as names of horses behind a link, read as a browser reads it.</summary>
+/// <summary>Text that has broken other pages, as names of horses behind a link and as every word on the pages of the practice, read as a browser reads it.</summary>
 public sealed partial class NaughtyPagesTests(RunningApp app) : IClassFixture<RunningApp>
 {
     private const int AYard = 100;
@@ -37,6 +38,46 @@ public sealed partial class NaughtyPagesTests(RunningApp app) : IClassFixture<Ru
         }
 
         Assert.InRange(names.Count, 250, int.MaxValue);
+    }
+
+    /// <summary>
+    /// Every word of a horse, its people, its yard, its case, an examination, a visit, a call, a concern and a report is one of them, as far as it
+    /// is taken.
+    /// </summary>
+    [Fact]
+    public async Task Every_page_of_the_practice_shows_it_as_text_and_grows_nothing_that_it_does_not_have_with_quiet_words()
+    {
+        ShareHouse house = new(app.Services, app.Vet);
+        Dictionary<string, HashSet<string>> usual = [];
+        foreach ((string page, string address) in await NaughtyHorse.PagesAsync(app, house, "Quiet words"))
+        {
+            usual.Add(page, Kinds(await ReadAsVetAsync(address)));
+        }
+
+        int shown = 0;
+        foreach (string pack in NaughtyStrings.Packs.Where(pack => pack.Contains('<', StringComparison.Ordinal)))
+        {
+            foreach ((string page, string address) in await NaughtyHorse.PagesAsync(app, house, pack))
+            {
+                IHtmlDocument read = await ReadAsVetAsync(address);
+
+                Assert.Empty(Kinds(read).Except(usual[page], StringComparer.Ordinal).Select(kind => $"{page}: {kind}"));
+                Assert.Null(
+                    read.QuerySelector("[id=planted], [onerror], [onload], [onclick], [href^='javascript:' i], [src^='javascript:' i]")
+                );
+                shown += read.DocumentElement.TextContent.Contains("planted", StringComparison.Ordinal) ? 1 : 0;
+            }
+        }
+
+        Assert.InRange(shown, usual.Count / 2, int.MaxValue);
+    }
+
+    private async Task<IHtmlDocument> ReadAsVetAsync(string address)
+    {
+        using HttpClient browser = await app.BrowserAsync(app.Vet);
+        using HttpResponseMessage answer = await browser.GetAsync(address);
+        Assert.Equal((address, HttpStatusCode.OK), (address, answer.StatusCode));
+        return new HtmlParser().ParseDocument(await answer.Content.ReadAsStringAsync());
     }
 
     /// <summary>The page behind the link of a trainer who has horses of these names, but for those that are refused.</summary>

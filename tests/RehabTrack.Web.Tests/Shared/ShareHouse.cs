@@ -100,7 +100,7 @@ internal sealed class ShareHouse(IServiceProvider services, Actor vet)
         AskAsync<ReleaseReport, ReleaseReportInput, Saved>(new ReleaseReportInput(Guid.NewGuid(), injury, person, words));
 
     /// <summary>Signs an examination of the horse's first case.</summary>
-    public async Task<Guid> SignedCaseAsync(Guid horse, DateOnly? today = null)
+    public async Task<Guid> SignedCaseAsync(Guid horse, DateOnly? today = null, string note = "internal of the examination")
     {
         HorseView view = await AskAsync<GetHorse, Guid, HorseView>(horse);
         Guid injury = view.Cases[0].Id;
@@ -121,7 +121,7 @@ internal sealed class ShareHouse(IServiceProvider services, Actor vet)
                 Content = new ExaminationContent
                 {
                     Date = (today ?? DateOnly.FromDateTime(DateTime.UtcNow)).AddDays(-3),
-                    Note = "internal of the examination",
+                    Note = note,
                     Readings = [Reading(16, 0), Reading(18, 0.3), Reading(20, 0)],
                 },
             }
