@@ -48,6 +48,12 @@ public sealed partial class NaughtyPagesTests(RunningApp app) : IClassFixture<Ru
     public async Task Every_page_of_the_practice_shows_it_as_text_and_grows_nothing_that_it_does_not_have_with_quiet_words()
     {
         ShareHouse house = new(app.Services, app.Vet);
+        for (int horse = 0; horse < AYard; horse++)
+        {
+            // So many that lists go on on a second page from the first.
+            await house.HorseAsync($"Quiet {horse}", null, null);
+        }
+
         Dictionary<string, HashSet<string>> usual = [];
         foreach ((string page, string address) in await NaughtyHorse.PagesAsync(app, house, "Quiet words"))
         {
