@@ -27,6 +27,7 @@ public sealed partial class EntryForm
 
     private readonly DotNetObjectReference<EntryForm> _self;
     private ElementReference _root;
+    private bool _gone;
     private IJSObjectReference? _module;
     private IJSObjectReference? _entry;
     private string? _halfTyped;
@@ -207,6 +208,7 @@ public sealed partial class EntryForm
 
     public async ValueTask DisposeAsync()
     {
+        _gone = true;
         try
         {
             if (_entry is not null)
@@ -234,10 +236,18 @@ public sealed partial class EntryForm
     {
         if (firstRender)
         {
-            _module = await Script.InvokeAsync<IJSObjectReference>("import", "./Features/Examinations/EntryForm.razor.js");
-            _entry = await _module.InvokeAsync<IJSObjectReference>("attach", _root, StorageKey, _self);
-            await RestoreAsync();
-            _focus = FirstField();
+            try
+            {
+                _module = await Script.InvokeAsync<IJSObjectReference>("import", "./Features/Examinations/EntryForm.razor.js");
+                _entry = await _module.InvokeAsync<IJSObjectReference>("attach", _root, StorageKey, _self);
+                await RestoreAsync();
+                _focus = FirstField();
+            }
+            catch (Exception left) when (_gone && left is JSException or ObjectDisposedException)
+            {
+                // Back and forward again, faster than the script came: there is nothing to attach to any more.
+                return;
+            }
         }
 
         if (_focus is { } field)
