@@ -58,7 +58,7 @@ public sealed partial class NaughtyPagesTests(RunningApp app) : IClassFixture<Ru
         }
 
         int shown = 0;
-        foreach (string pack in NaughtyStrings.Packs.Where(pack => pack.Contains('<', StringComparison.Ordinal)))
+        foreach (string pack in NaughtyStrings.Packs.Where(pack => pack.Length <= 200 && pack.Contains('<', StringComparison.Ordinal)))
         {
             foreach ((string page, string address) in await NaughtyHorse.PagesAsync(app, house, pack))
             {
