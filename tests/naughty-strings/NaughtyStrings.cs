@@ -5,7 +5,8 @@ namespace RehabTrack.Naughty;
 /// <summary>Text that has broken programs before. Source: the Big List of Naughty Strings, see README.md beside it.</summary>
 internal static class NaughtyStrings
 {
-    private const int LongestPack = 180;
+    private const int Line = 180;
+    private const int Page = 3_900;
 
     /// <summary>What the list does not have: cells that a spreadsheet would run (OWASP ASVS 5.0, 1.2.10), marks of order, elements.</summary>
     private static readonly string[] Own =
@@ -36,17 +37,20 @@ internal static class NaughtyStrings
     public static IReadOnlyList<string> All { get; } = [.. Read().Concat(Own).Distinct(StringComparer.Ordinal)];
 
     /// <summary>The same strings, several in one, so that each fits a line of 200 letters; one that is longer stands alone.</summary>
-    public static IReadOnlyList<string> Packs { get; } = [.. Pack()];
+    public static IReadOnlyList<string> Packs { get; } = [.. Pack(Line)];
+
+    /// <summary>The same strings, many in one: for a text that may be as long as a page, 4,000 letters.</summary>
+    public static IReadOnlyList<string> Pages { get; } = [.. Pack(Page)];
 
     private static string[] Read() =>
         JsonSerializer.Deserialize<string[]>(File.ReadAllText(RepositoryFolder.OfPackage("blns", "resources", "blns.json")))!;
 
-    private static IEnumerable<string> Pack()
+    private static IEnumerable<string> Pack(int longest)
     {
         string pack = "";
         foreach (string text in All)
         {
-            if (pack.Length > 0 && pack.Length + text.Length >= LongestPack)
+            if (pack.Length > 0 && pack.Length + text.Length >= longest)
             {
                 yield return pack;
                 pack = "";

@@ -19,6 +19,7 @@ public abstract class RecordPage : ComponentBase, IDisposable
     private static readonly Problem SignedOut = new("", "signed-out");
 
     private readonly CancellationTokenSource _leaving = new();
+    private readonly Presses _presses = new();
 
     [Inject]
     private CurrentActor Current { get; set; } = default!;
@@ -55,6 +56,54 @@ public abstract class RecordPage : ComponentBase, IDisposable
             ? SignedOut
             : outcome;
     }
+
+    /// <summary>
+    /// Asks a use case because a button was pressed. Pressed again before the answer was drawn, it is the same wish: it is done once.
+    /// </summary>
+    /// <param name="useCase">What the button does.</param>
+    /// <param name="of">To what, where there are several such buttons.</param>
+    /// <param name="input">What is asked, under the command id of the wish.</param>
+    protected async Task<Outcome<TResult>> PressAsync<TInput, TResult>(
+        UseCase<TInput, TResult> useCase,
+        object? of,
+        Func<Guid, TInput> input
+    )
+    {
+        ArgumentNullException.ThrowIfNull(useCase);
+        ArgumentNullException.ThrowIfNull(input);
+        Outcome<TResult> outcome = await AskAsync(useCase, input(Pressed(useCase, of, () => Guid.CreateVersion7())));
+        AnswerPress(useCase, of, outcome.Succeeded);
+        return outcome;
+    }
+
+    /// <summary>A part of what the press of a button asks for that has to be the same when it is pressed again: an id, a secret.</summary>
+    /// <param name="action">What the button does.</param>
+    /// <param name="of">To what.</param>
+    /// <param name="make">Makes it for a new wish.</param>
+    protected T Pressed<T>(object action, object? of, Func<T> make)
+        where T : notnull
+    {
+        ArgumentNullException.ThrowIfNull(action);
+        return _presses.Of((action.GetType(), of), make);
+    }
+
+    /// <summary>There is an answer to a press that was not asked by <see cref="PressAsync"/>.</summary>
+    protected void AnswerPress(object action, object? of, bool isDone)
+    {
+        ArgumentNullException.ThrowIfNull(action);
+        _presses.Answer((action.GetType(), of), isDone);
+    }
+
+    /// <inheritdoc />
+    protected override bool ShouldRender()
+    {
+        _presses.Draw();
+        return base.ShouldRender();
+    }
+
+    // The framework tells it once the browser has said so: a press that comes after that was made with the answer before one's eyes.
+    /// <inheritdoc />
+    protected override void OnAfterRender(bool firstRender) => _presses.Drawn();
 
     /// <summary>Reads what a page cannot be without: when it is not there, or not theirs, the not-found page comes instead.</summary>
     /// <returns>The value, or the default when the page is about to be replaced.</returns>

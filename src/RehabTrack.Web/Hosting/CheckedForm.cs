@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using System.Security.Cryptography;
 using Microsoft.AspNetCore.Antiforgery;
 
 namespace RehabTrack.Web.Hosting;
@@ -28,6 +29,24 @@ public sealed class CheckedForm
     /// <summary>Whether there is a form to work with.</summary>
     [MemberNotNullWhen(true, nameof(Form))]
     public bool IsGood => Form is not null;
+
+    /// <summary>
+    /// The command id of what the form asks for. The same form sent twice with the same file is one wish; another file, chosen on a page that
+    /// was gone back to, is another.
+    /// </summary>
+    /// <param name="content">The file that came along.</param>
+    public Guid CommandOf(ReadOnlySpan<byte> content)
+    {
+        if (!Guid.TryParse(Form?[FormFields.Command], out Guid form))
+        {
+            return Guid.CreateVersion7();
+        }
+
+        using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        hash.AppendData(form.ToByteArray());
+        hash.AppendData(content);
+        return new Guid(hash.GetHashAndReset().AsSpan(0, 16));
+    }
 
     /// <summary>Reads and checks.</summary>
     public static async Task<CheckedForm> ReadAsync(HttpContext context)

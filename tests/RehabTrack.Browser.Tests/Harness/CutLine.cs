@@ -16,6 +16,7 @@ public sealed class CutLine : IAsyncDisposable
     private readonly Uri _app;
     private readonly Task _accepting;
     private volatile bool _isCut;
+    private volatile bool _isSilent;
 
     /// <param name="app">The app at the other end.</param>
     public CutLine(RunningApp app)
@@ -28,6 +29,9 @@ public sealed class CutLine : IAsyncDisposable
     /// <summary>Where the app answers through this line, without a slash at the end.</summary>
     public string Address => $"http://127.0.0.1:{((IPEndPoint)_listener.LocalEndpoint).Port}";
 
+    /// <summary>What is sent arrives nowhere, and neither end can know yet: so it is in the first moments after a network went.</summary>
+    public void Silence() => _isSilent = true;
+
     /// <summary>The network goes.</summary>
     public void Cut()
     {
@@ -39,7 +43,7 @@ public sealed class CutLine : IAsyncDisposable
     }
 
     /// <summary>The network is back.</summary>
-    public void Mend() => _isCut = false;
+    public void Mend() => _isCut = _isSilent = false;
 
     /// <inheritdoc />
     public async ValueTask DisposeAsync()
@@ -67,6 +71,18 @@ public sealed class CutLine : IAsyncDisposable
         }
     }
 
+    private async Task CarryAsync(NetworkStream from, NetworkStream to)
+    {
+        byte[] buffer = new byte[64 * 1024];
+        while (await from.ReadAsync(buffer, _end.Token) is > 0 and var count)
+        {
+            if (!_isSilent)
+            {
+                await to.WriteAsync(buffer.AsMemory(0, count), _end.Token);
+            }
+        }
+    }
+
     private async Task CarryAsync(TcpClient browser)
     {
         using TcpClient app = new();
@@ -77,8 +93,8 @@ public sealed class CutLine : IAsyncDisposable
             if (!_isCut)
             {
                 await app.ConnectAsync(_app.Host, _app.Port, _end.Token);
-                Task there = browser.GetStream().CopyToAsync(app.GetStream(), _end.Token);
-                Task back = app.GetStream().CopyToAsync(browser.GetStream(), _end.Token);
+                Task there = CarryAsync(browser.GetStream(), app.GetStream());
+                Task back = CarryAsync(app.GetStream(), browser.GetStream());
                 await Task.WhenAny(there, back);
                 browser.Dispose();
                 app.Dispose();

@@ -8,7 +8,7 @@ public sealed class DemoFixture : IAsyncLifetime
     public RunningApp App => _app ?? throw new InvalidOperationException("The demo has not been started.");
 
     /// <inheritdoc />
-    public async Task InitializeAsync() => _app = await RunningApp.StartAsync("--demo");
+    public async Task InitializeAsync() => _app = await RunningApp.StartDemoAsync();
 
     /// <inheritdoc />
     public async Task DisposeAsync()

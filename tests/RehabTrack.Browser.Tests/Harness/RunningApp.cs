@@ -7,28 +7,39 @@ namespace RehabTrack.Browser.Tests.Harness;
 /// <summary>The published app on a free port of this machine, with a data folder that goes away with it.</summary>
 public sealed partial class RunningApp : IAsyncDisposable
 {
-    private readonly Process _process;
+    private const string DemoArgument = "--demo";
+
+    private static readonly Lazy<Task<DemoFiles>> LoadedDemo = new(LoadDemoAsync);
+
     private readonly DirectoryInfo _data;
+    private readonly string[] _arguments;
+    private Started _run;
 
-    private readonly Task<string> _setUpCode;
-
-    private RunningApp(Process process, DirectoryInfo data, string address, Task<string> setUpCode)
+    private RunningApp(DirectoryInfo data, string[] arguments, Started run)
     {
-        _process = process;
         _data = data;
-        _setUpCode = setUpCode;
-        Address = address;
+        _arguments = arguments;
+        _run = run;
+        Address = run.Address;
     }
 
     /// <summary>Where it answers, without a slash at the end.</summary>
     public string Address { get; }
 
     /// <summary>The code of the first run, as the console says it after the address.</summary>
-    public Task<string> SetUpCodeAsync() => _setUpCode.WaitAsync(TimeSpan.FromMinutes(1));
+    public Task<string> SetUpCodeAsync() => _run.SetUpCode.WaitAsync(TimeSpan.FromMinutes(1));
 
     /// <summary>Starts the app and waits until it says its address.</summary>
     public static Task<RunningApp> StartAsync(params string[] arguments) =>
-        StartAsync(Directory.CreateTempSubdirectory("rehabtrack-"), ["--urls", "http://127.0.0.1:0", .. arguments]);
+        StartAsync(Directory.CreateTempSubdirectory("rehabtrack-"), "http://127.0.0.1:0", arguments);
+
+    /// <summary>Starts a demo of its own. The invented practice is loaded by the first of them; the others start on a copy of its files.</summary>
+    public static async Task<RunningApp> StartDemoAsync()
+    {
+        DirectoryInfo data = Directory.CreateTempSubdirectory("rehabtrack-");
+        (await LoadedDemo.Value).CopyTo(data);
+        return await StartAsync(data, "http://127.0.0.1:0", [DemoArgument]);
+    }
 
     /// <summary>Starts the app so that it can be reached by TLS only, with a certificate that nobody vouches for.</summary>
     public static async Task<RunningApp> StartSealedAsync()
@@ -36,10 +47,34 @@ public sealed partial class RunningApp : IAsyncDisposable
         DirectoryInfo data = Directory.CreateTempSubdirectory("rehabtrack-");
         string certificate = Path.Combine(data.FullName, "certificate.pfx");
         await File.WriteAllBytesAsync(certificate, OwnCertificate.Make());
-        return await StartAsync(data, ["--urls", "https://127.0.0.1:0", $"--Kestrel:Certificates:Default:Path={certificate}"]);
+        return await StartAsync(data, "https://127.0.0.1:0", [$"--Kestrel:Certificates:Default:Path={certificate}"]);
     }
 
-    private static async Task<RunningApp> StartAsync(DirectoryInfo data, string[] arguments)
+    /// <summary>Ends it at once, as a pulled plug does.</summary>
+    public async Task KillAsync()
+    {
+        _run.Process.Kill(entireProcessTree: true);
+        await _run.Process.WaitForExitAsync();
+    }
+
+    /// <summary>Starts it again after <see cref="KillAsync"/>, at the same address, on what the one before left.</summary>
+    public async Task StartAgainAsync()
+    {
+        _run.Process.Dispose();
+        _run = await RunAsync(_data, Address, _arguments);
+    }
+
+    private static async Task<DemoFiles> LoadDemoAsync()
+    {
+        await using RunningApp first = await StartAsync(DemoArgument);
+        await first.KillAsync();
+        return DemoFiles.Read(first._data);
+    }
+
+    private static async Task<RunningApp> StartAsync(DirectoryInfo data, string urls, string[] arguments) =>
+        new(data, arguments, await RunAsync(data, urls, arguments));
+
+    private static async Task<Started> RunAsync(DirectoryInfo data, string urls, string[] arguments)
     {
         ProcessStartInfo start = new("dotnet")
         {
@@ -51,7 +86,8 @@ public sealed partial class RunningApp : IAsyncDisposable
         start.Environment["DOTNET_NOLOGO"] = "1";
         start.Environment.Remove("ASPNETCORE_URLS");
         start.Environment["ASPNETCORE_ENVIRONMENT"] = "Production";
-        foreach (string argument in (string[])[await PublishedApp.FindAsync(), "--data", Path.Combine(data.FullName, "data"), .. arguments])
+        string[] all = [await PublishedApp.FindAsync(), "--data", Path.Combine(data.FullName, "data"), "--urls", urls, .. arguments];
+        foreach (string argument in all)
         {
             start.ArgumentList.Add(argument);
         }
@@ -87,7 +123,7 @@ public sealed partial class RunningApp : IAsyncDisposable
         process.BeginErrorReadLine();
         try
         {
-            return new RunningApp(process, data, await address.Task.WaitAsync(TimeSpan.FromMinutes(2)), code.Task);
+            return new Started(process, await address.Task.WaitAsync(TimeSpan.FromMinutes(2)), code.Task);
         }
         catch
         {
@@ -100,15 +136,16 @@ public sealed partial class RunningApp : IAsyncDisposable
     /// <inheritdoc />
     public async ValueTask DisposeAsync()
     {
-        if (!_process.HasExited)
+        if (!_run.Process.HasExited)
         {
-            _process.Kill(entireProcessTree: true);
-            await _process.WaitForExitAsync();
+            await KillAsync();
         }
 
-        _process.Dispose();
+        _run.Process.Dispose();
         _data.Delete(recursive: true);
     }
+
+    private sealed record Started(Process Process, string Address, Task<string> SetUpCode);
 
     [GeneratedRegex(@"https?://127\.0\.0\.1:\d+")]
     private static partial Regex Loopback();

@@ -27,7 +27,7 @@ public sealed class EntryPasteTests(ChromiumFixture chromium, OwnDemoFixture dem
         await Assertions.Expect(lesion.First).ToHaveValueAsync("0,12");
         await Assertions.Expect(lesion.Nth(1)).ToHaveValueAsync("0,22");
 
-        await visit.WaitUntilLiveAsync();
+        await page.Locator(".entry[data-state=sent]").WaitForAsync();
         await lesion.First.FillAsync("");
         await PasteAsync(lesion.First, string.Concat(Enumerable.Repeat("0,4\n", rows + 1)));
         await Assertions.Expect(lesion.Nth(1)).ToHaveValueAsync("0,22");

@@ -64,7 +64,9 @@ public sealed class NothingKeptTests(ChromiumFixture chromium, OwnDemoFixture de
         await visit.Page.AddInitScriptAsync(storage);
         await visit.SignInAsync("Vet");
         await DemoPages.OpenBelowHorseAsync(visit, horse, "/decision");
-        await Assertions.Expect(visit.Page.Locator(".typed-keeper > .not-kept")).ToContainTextAsync(Sentence);
+        await Assertions
+            .Expect(visit.Page.Locator(".typed-keeper > .not-kept"))
+            .ToContainTextAsync(Sentence, new() { UseInnerText = true });
         await visit.Page.Locator("#visit-note").FillAsync("short in front on the hard");
 
         await using Visit phone = await chromium.VisitAsync(demo.App, Screen.Phone);

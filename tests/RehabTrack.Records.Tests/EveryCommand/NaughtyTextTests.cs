@@ -84,20 +84,35 @@ public sealed class NaughtyTextTests
     public async Task Is_kept_letter_by_letter_or_refused_at_its_field(string name)
     {
         Type command = Asked.Commands.Single(type => type.Name == name);
-        string[] fields = [.. FreeOf(command)];
         await using Scene scene = await Scene.BuildAsync();
         List<string> wrong = [];
-        IReadOnlyList<string> texts = NaughtyStrings.Packs;
-        for (int turn = 0; turn < texts.Count; turn++)
+
+        // Where a page is too long, or one of its strings is refused, the same strings come in lines.
+        IReadOnlySet<string> refused = await TryAllAsync(scene, command, [.. FreeOf(command)], NaughtyStrings.Pages, wrong);
+        await TryAllAsync(scene, command, [.. refused], NaughtyStrings.Packs, wrong);
+
+        Assert.True(wrong.Count == 0, string.Join(Environment.NewLine, wrong));
+    }
+
+    /// <summary>Every text in every field; in one turn every field has another. Yields the fields that refused any.</summary>
+    private static async Task<IReadOnlySet<string>> TryAllAsync(
+        Scene scene,
+        Type command,
+        string[] fields,
+        IReadOnlyList<string> texts,
+        List<string> wrong
+    )
+    {
+        HashSet<string> refused = new(StringComparer.Ordinal);
+        for (int turn = 0; turn < texts.Count && fields.Length > 0; turn++)
         {
-            // In one turn every field has another text.
             Dictionary<string, string> tried = fields
                 .Select((field, at) => (field, Text: texts[(turn + at) % texts.Count]))
                 .ToDictionary(pair => pair.field, pair => pair.Text, StringComparer.Ordinal);
-            await TryAsync(scene, command, tried, wrong);
+            refused.UnionWith(await TryAsync(scene, command, tried, wrong));
         }
 
-        Assert.True(wrong.Count == 0, string.Join(Environment.NewLine, wrong));
+        return refused;
     }
 
     /// <summary>Alone, where a pack would hide what only stands at the start or end of a text; and what no list can hold.</summary>
@@ -168,7 +183,8 @@ public sealed class NaughtyTextTests
             .Where(field => !Codes.Contains($"{command.Name}.{field}"))
             .Where(field => !EmptyLists.Contains($"{command.Name}.{field}", StringComparer.Ordinal));
 
-    private static async Task TryAsync(
+    /// <summary>Yields the fields that refused their text.</summary>
+    private static async Task<IReadOnlyCollection<string>> TryAsync(
         Scene scene,
         Type command,
         Dictionary<string, string> tried,
@@ -176,6 +192,7 @@ public sealed class NaughtyTextTests
         bool isRefused = false
     )
     {
+        List<string> refusing = [];
         while (tried.Count > 0)
         {
             object input = TextFields.With(await ValidInputs.MakeAsync(command, scene), tried, new HashSet<string>(StringComparer.Ordinal));
@@ -188,7 +205,7 @@ public sealed class NaughtyTextTests
                         .Keys.Where(field => isRefused || (!IsKept(kept, tried[field]) && !IsUnwritten(command, field)))
                         .Select(field => $"{command.Name}.{field}: {Shown(tried[field])}")
                 );
-                return;
+                return refusing;
             }
 
             string[] refused = [.. tried.Keys.Where(field => answer.Problems.Any(problem => IsOf(problem, field)))];
@@ -197,14 +214,18 @@ public sealed class NaughtyTextTests
                 wrong.Add(
                     $"{command.Name} [{string.Join(',', tried.Keys)}]: {string.Join(", ", answer.Problems.Select(one => $"{one.Field}={one.Code}"))} for {Shown(tried.Values.First())}"
                 );
-                return;
+                return refusing;
             }
 
             foreach (string field in refused)
             {
                 tried.Remove(field);
             }
+
+            refusing.AddRange(refused);
         }
+
+        return refusing;
     }
 
     /// <summary>A reason for amending is written only where something is amended.</summary>

@@ -51,10 +51,11 @@ public sealed partial class NaughtyPagesTests(RunningApp app) : IClassFixture<Ru
     public async Task Every_page_of_the_practice_shows_it_as_text_and_grows_nothing_that_it_does_not_have_with_quiet_words()
     {
         ShareHouse house = new(app.Services, app.Vet);
+        using HttpClient vet = await app.BrowserAsync(app.Vet);
         Dictionary<string, HashSet<string>> usual = [];
         foreach ((string page, string address) in await NaughtyHorse.PagesAsync(app, house, "Quiet words"))
         {
-            usual.Add(page, Kinds(await ReadAsVetAsync(address)));
+            usual.Add(page, Kinds(await ReadAsync(vet, address)));
         }
 
         int shown = 0;
@@ -62,7 +63,7 @@ public sealed partial class NaughtyPagesTests(RunningApp app) : IClassFixture<Ru
         {
             foreach ((string page, string address) in await NaughtyHorse.PagesAsync(app, house, pack))
             {
-                IHtmlDocument read = await ReadAsVetAsync(address);
+                IHtmlDocument read = await ReadAsync(vet, address);
 
                 Assert.Empty(Kinds(read).Except([.. usual[page], .. LongList], StringComparer.Ordinal).Select(kind => $"{page}: {kind}"));
                 Assert.Null(
@@ -75,9 +76,8 @@ public sealed partial class NaughtyPagesTests(RunningApp app) : IClassFixture<Ru
         Assert.InRange(shown, usual.Count / 2, int.MaxValue);
     }
 
-    private async Task<IHtmlDocument> ReadAsVetAsync(string address)
+    private static async Task<IHtmlDocument> ReadAsync(HttpClient browser, string address)
     {
-        using HttpClient browser = await app.BrowserAsync(app.Vet);
         using HttpResponseMessage answer = await browser.GetAsync(address);
         Assert.Equal((address, HttpStatusCode.OK), (address, answer.StatusCode));
         return new HtmlParser().ParseDocument(await answer.Content.ReadAsStringAsync());
@@ -95,7 +95,8 @@ public sealed partial class NaughtyPagesTests(RunningApp app) : IClassFixture<Ru
             }
         }
 
-        return await ReadAsync((await house.LinkAsync(trainer, HorseRelation.Trainer, null)).Path);
+        using HttpClient browser = app.Browser();
+        return await ReadAsync(browser, (await house.LinkAsync(trainer, HorseRelation.Trainer, null)).Path);
     }
 
     /// <summary>A horse with an open case; false when the name is refused.</summary>
@@ -127,12 +128,6 @@ public sealed partial class NaughtyPagesTests(RunningApp app) : IClassFixture<Ru
             }
         );
         return true;
-    }
-
-    private async Task<IHtmlDocument> ReadAsync(string path)
-    {
-        using HttpClient browser = app.Browser();
-        return new HtmlParser().ParseDocument(await browser.GetStringAsync(path));
     }
 
     /// <summary>Every kind of element with every attribute that it has somewhere on the page.</summary>

@@ -216,6 +216,35 @@ public sealed partial class ServerTests(RunningApp app) : IClassFixture<RunningA
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
     }
 
+    /// <summary>A double click, a retry of the browser: the same page with the same file is one wish.</summary>
+    [Fact]
+    public async Task A_file_that_one_page_hands_in_twice_is_taken_in_once_and_another_file_is_another()
+    {
+        using HttpClient browser = await app.BrowserAsync(app.Vet);
+        string page = await browser.GetStringAsync("/import");
+        string form = CommandField().Match(page).Groups[1].Value;
+        string token = await RunningApp.TokenAsync(browser, "/import");
+        async Task<string> HandInAsync(string command, string content)
+        {
+            using MultipartFormDataContent posted = new()
+            {
+                { new StringContent(token), "__RequestVerificationToken" },
+                { new StringContent(command), "command" },
+                { new StringContent(content), "file", "past.csv" },
+            };
+            using HttpResponseMessage answer = await browser.PostAsync("/import/file", posted);
+            return answer.Headers.Location!.OriginalString;
+        }
+
+        string[] same = await Task.WhenAll(HandInAsync(form, "case\n"), HandInAsync(form, "case\n"));
+        string other = await HandInAsync(form, "case,lesion\n");
+        string later = await HandInAsync(Guid.CreateVersion7().ToString(), "case\n");
+
+        Assert.Equal(same[0], same[1]);
+        Assert.All([same[0], other, later], address => Assert.Matches("^/import/[0-9a-f-]{36}$", address));
+        Assert.Equal(3, new[] { same[0], other, later }.Distinct(StringComparer.Ordinal).Count());
+    }
+
     [Fact]
     public async Task A_file_with_its_token_is_taken_in_and_read_on_a_page_of_its_own()
     {
@@ -267,6 +296,9 @@ public sealed partial class ServerTests(RunningApp app) : IClassFixture<RunningA
             .SelectMany(type => type.GetCustomAttributes<RouteAttribute>())
             .Select(route => Parameter().Replace(route.Template, "0199a0a0-0000-7000-8000-000000000000"))
             .Order(StringComparer.Ordinal);
+
+    [GeneratedRegex("name=\"command\" value=\"([^\"]+)\"", RegexOptions.None, 1000)]
+    private static partial Regex CommandField();
 
     [GeneratedRegex("\\{[^}]+\\}", RegexOptions.None, 1000)]
     private static partial Regex Parameter();

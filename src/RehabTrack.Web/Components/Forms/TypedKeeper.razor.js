@@ -10,19 +10,24 @@ const retryMilliseconds = 3000;
 const reconnectBox = "components-reconnect-modal";
 
 // Where the server keeps it too, "server" takes it and "kept" is what it has: it is there again on another device of the same person.
-export function attach(root, key, onlyWhileLost, server = null, kept = null) {
-  return new Keeper(root, `typed:${key}`, onlyWhileLost, server, kept);
+// Where the server takes a field only once it was left, "onlyLeft" says so: what is half typed stays here until then.
+export function attach(root, key, server = null, kept = null, onlyLeft = false) {
+  return new Keeper(root, `typed:${key}`, server, kept, onlyLeft);
 }
 
 class Keeper {
-  constructor(root, key, onlyWhileLost, server, kept) {
+  constructor(root, key, server, kept, onlyLeft) {
     this.root = root;
     this.key = key;
-    this.onlyWhileLost = onlyWhileLost;
     this.server = server;
+    this.onlyLeft = onlyLeft;
+    this.halfTyped = null;
     this.timer = 0;
+    this.isLost = false;
     this.kept = {};
     this.unsent = new Set();
+    this.waiting = new Map();
+    this.unfolded = new Set();
     this.say(store.keeps());
     // Where the server keeps it, the browser holds only what the server never got; all else the server has, as it was last typed on any device.
     for (const [name, value] of [...Object.entries(kept ?? {}), ...Object.entries(this.read())]) {
@@ -34,18 +39,20 @@ class Keeper {
       this.later(idleMilliseconds);
     }
 
-    this.turned = new Set();
-    this.waiting = new Map();
     this.watch = null;
     this.remember = (event) => this.remembered(event);
     this.press = (event) => this.pressed(event);
     this.state = (event) => this.connection(event.detail.state);
-    this.isLost = false;
     this.isTelling = false;
     root.addEventListener("input", this.remember);
     root.addEventListener("change", this.remember);
     root.addEventListener("click", this.press);
     document.getElementById(reconnectBox)?.addEventListener("components-reconnect-state-changed", this.state);
+    // Whoever was faster than this script is typing already.
+    const early = document.activeElement;
+    if (root.contains(early) && "defaultValue" in early && early.type !== "checkbox" && early.value !== early.defaultValue) {
+      this.remembered({ target: early, type: "input" });
+    }
   }
 
   // How many fields an earlier visit left. They are put back as the page draws them: what was chosen first, as other fields follow from it.
@@ -125,15 +132,25 @@ class Keeper {
     return Object.fromEntries([...this.unsent].map((name) => [name, name in this.kept ? String(this.kept[name]) : null]));
   }
 
+  // What the server can have by now.
+  dueFields() {
+    const due = this.unsentFields();
+    for (const name of this.onlyLeft ? [this.halfTyped, ...this.waiting.keys()] : []) {
+      delete due[name];
+    }
+
+    return due;
+  }
+
   later(milliseconds) {
-    if (this.unsent.size > 0) {
-      clearTimeout(this.timer);
+    clearTimeout(this.timer);
+    if (!this.isLost && Object.keys(this.dueFields()).length > 0) {
       this.timer = setTimeout(() => this.send(), milliseconds);
     }
   }
 
   async send() {
-    const sent = this.unsentFields();
+    const sent = this.dueFields();
     let isKept = false;
     try {
       isKept = (await this.server?.invokeMethodAsync("KeepFields", sent)) === true;
@@ -141,7 +158,8 @@ class Keeper {
       // The line is down: the browser has it.
     }
 
-    if (!this.server) {
+    // An answer that comes after the line broke may be older than what was lost with it: that is told again first.
+    if (!this.server || this.isLost) {
       return;
     }
 
@@ -160,16 +178,14 @@ class Keeper {
 
   remembered(event) {
     const field = event.target;
-    const name = this.isTelling || (this.onlyWhileLost && !this.isLost) ? null : nameOf(field);
+    const name = this.isTelling ? null : nameOf(field);
     if (name === null) {
       return;
     }
 
     this.waiting.delete(name);
+    this.halfTyped = event.type === "input" ? name : null;
     this.keep(name, field.type === "checkbox" ? field.checked : field.value);
-    if (this.isLost && field.type === "checkbox" && event.type === "change") {
-      this.turned.has(name) ? this.turned.delete(name) : this.turned.add(name);
-    }
   }
 
   pressed(event) {
@@ -187,14 +203,15 @@ class Keeper {
 
   putBack() {
     if (this.waiting.has(kind)) {
-      const button = this.root.querySelector(`button[data-kind="${CSS.escape(this.waiting.get(kind))}"]`);
+      const wanted = this.waiting.get(kind);
       this.waiting.delete(kind);
-      this.tell(() => button?.click());
+      this.choose(wanted);
     }
 
     for (const [name, value] of this.waiting) {
       const field = this.find(name);
       if (!field) {
+        this.open(name);
         continue;
       }
 
@@ -209,33 +226,48 @@ class Keeper {
       }
     }
 
+    this.later(idleMilliseconds);
     if (this.waiting.size === 0) {
       this.watch?.disconnect();
-      if (this.onlyWhileLost) {
-        this.forget();
-      }
     }
   }
 
-  // While the line is down the server hears nothing: once it is back it is told what it missed.
+  choose(wanted) {
+    const button = this.root.querySelector(`button[data-kind="${CSS.escape(wanted)}"]:not([aria-pressed=true])`);
+    this.tell(() => button?.click());
+  }
+
+  // A part that is folded is opened where something of it was typed.
+  open(name) {
+    const folded = [...this.root.querySelectorAll("button[data-unfolds][aria-expanded=false]")].find((button) => name.startsWith(button.dataset.unfolds));
+    // Once: until the server has drawn it, it still looks folded.
+    if (folded && !this.unfolded.has(folded.dataset.unfolds)) {
+      this.unfolded.add(folded.dataset.unfolds);
+      this.tell(() => folded.click());
+    }
+  }
+
+  // While the line is down the server hears nothing, nor what was typed just before anybody knew: once it is back it is told what it missed.
   connection(state) {
     if (state !== "hide") {
       this.isLost = true;
+      clearTimeout(this.timer);
       return;
     }
 
     this.isLost = false;
-    for (const [name, value] of Object.entries(this.kept)) {
+    if (kind in this.kept) {
+      this.choose(this.kept[kind]);
+    }
+
+    for (const name of this.server ? this.unsent : Object.keys(this.kept)) {
       const field = this.find(name);
-      if (field && (field.type === "checkbox" ? this.turned.has(name) : field.value === value)) {
+      if (field && name !== this.halfTyped && String(field.type === "checkbox" ? field.checked : field.value) === String(this.kept[name])) {
         this.tell(() => change(field));
       }
     }
 
-    this.turned.clear();
-    if (this.onlyWhileLost) {
-      this.forget();
-    }
+    this.later(idleMilliseconds);
   }
 
   // What the script does itself is not remembered as typed.

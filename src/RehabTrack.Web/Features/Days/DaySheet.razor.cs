@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Components;
+using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Exercise;
 using RehabTrack.Records.Room;
@@ -26,7 +27,6 @@ public sealed partial class DaySheet
     private TypedKeeper? _keeper;
     private Guid _reader;
     private bool _busy;
-    private Guid _command = Guid.CreateVersion7();
 
     /// <summary>The horse.</summary>
     [Parameter]
@@ -82,7 +82,6 @@ public sealed partial class DaySheet
         {
             (_entry, _atMost) = (DayEntry.Of(view.Today), WorkEntry.Of(view.Today.SignedWork));
             (_from, _until, _words, _numbers) = (view.Practice.Today, null, null, new EntryNumbers());
-            _command = Guid.CreateVersion7();
         }
     }
 
@@ -113,11 +112,12 @@ public sealed partial class DaySheet
             return null;
         }
 
-        Outcome<LogAnswer> outcome = await AskAsync(
+        Outcome<LogAnswer> outcome = await PressAsync(
             LogDay,
-            new LogDayInput
+            Id,
+            command => new LogDayInput
             {
-                CommandId = _command,
+                CommandId = command,
                 HorseId = Id,
                 Log = log,
                 Words = _entry.ReadWords(),
@@ -138,23 +138,29 @@ public sealed partial class DaySheet
 
     private async Task<string?> ConcernAsync()
     {
-        Outcome<LogAnswer> outcome = await AskAsync(ReportConcern, new ReportConcernInput(_command, Id, _words, _for));
+        Outcome<LogAnswer> outcome = await PressAsync(ReportConcern, Id, command => new ReportConcernInput(command, Id, _words, _for));
         Bell.Ring(await ActorAsync(), Id, outcome);
         return Told(outcome, DayPage.SaidConcern);
     }
 
     private async Task<string?> AwayAsync() =>
         From() is { } from
-            ? Told(await AskAsync(PauseWork, new PauseWorkInput(_command, Id, from, _until, _words, _for)), DayPage.SaidAway)
+            ? Told(
+                await PressAsync(PauseWork, Id, command => new PauseWorkInput(command, Id, from, _until, _words, _for)),
+                DayPage.SaidAway
+            )
             : null;
 
     private async Task<string?> LowerAsync()
     {
         _numbers = new EntryNumbers();
-        LowerWorkInput? wish = From() is { } from
-            ? new LowerWorkInput(_command, Id, _atMost.Read(_numbers, "atMost"), from, _until, _words, _for)
-            : null;
-        return wish is null || _numbers.Any ? null : Told(await AskAsync(LowerWork, wish), DayPage.SaidLower);
+        Work atMost = _atMost.Read(_numbers, "atMost");
+        return From() is not { } from || _numbers.Any
+            ? null
+            : Told(
+                await PressAsync(LowerWork, Id, command => new LowerWorkInput(command, Id, atMost, from, _until, _words, _for)),
+                DayPage.SaidLower
+            );
     }
 
     private DateOnly? From()
@@ -166,8 +172,6 @@ public sealed partial class DaySheet
     private string? Told<T>(Outcome<T> outcome, string said)
     {
         _problems.Take(outcome.Problems);
-        // What was refused is another wish once it is mended.
-        _command = Guid.CreateVersion7();
         return outcome.Succeeded ? said : null;
     }
 

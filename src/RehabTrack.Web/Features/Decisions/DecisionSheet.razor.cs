@@ -216,11 +216,12 @@ public sealed partial class DecisionSheet
         }
 
         _signing = true;
-        Outcome<Saved> outcome = await AskAsync(
+        Outcome<Saved> outcome = await PressAsync(
             SignDecision,
-            new SignDecisionInput
+            Id,
+            command => new SignDecisionInput
             {
-                CommandId = Guid.CreateVersion7(),
+                CommandId = command,
                 HorseId = Id,
                 SeenNumber = _view!.LastNumber,
                 Decision = decision,
@@ -232,7 +233,7 @@ public sealed partial class DecisionSheet
         );
         _signing = false;
         _problems.Take(outcome.Problems);
-        int seen = _view.LastNumber;
+        int seen = _view!.LastNumber;
         if (outcome.Succeeded)
         {
             (_justSigned, _unseen) = (true, []);
@@ -276,9 +277,10 @@ public sealed partial class DecisionSheet
     {
         DecisionView latest = _view!.Decisions[0];
         _releasing = true;
-        Outcome<Saved> outcome = await AskAsync(
+        Outcome<Saved> outcome = await PressAsync(
             ReleaseDecision,
-            new ReleaseDecisionInput(Guid.CreateVersion7(), latest.Id, latest.Version, wish.Owner, wish.Trainer, wish.WithPicture)
+            latest.Id,
+            command => new ReleaseDecisionInput(command, latest.Id, latest.Version, wish.Owner, wish.Trainer, wish.WithPicture)
         );
         _releasing = false;
         _releaseConflict = outcome.Problems.Any(problem => problem.Code == "changed-meanwhile");
@@ -309,7 +311,7 @@ public sealed partial class DecisionSheet
 
     private async Task SeeAsync(ConcernView concern)
     {
-        await AskAsync(SeeConcern, new RecordInput(Guid.CreateVersion7(), concern.Id, concern.Version));
+        await PressAsync(SeeConcern, concern.Id, command => new RecordInput(command, concern.Id, concern.Version));
         _view = await ReadAsync(GetExercise, Id);
     }
 }

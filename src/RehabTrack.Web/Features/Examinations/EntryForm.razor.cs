@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Exams;
+using RehabTrack.Web.Components;
 using RehabTrack.Web.Features.Examinations.Worksheets;
 using RehabTrack.Wording;
 
@@ -27,9 +28,7 @@ public sealed partial class EntryForm
 
     private readonly DotNetObjectReference<EntryForm> _self;
     private ElementReference _root;
-    private bool _gone;
-    private IJSObjectReference? _module;
-    private IJSObjectReference? _entry;
+    private AttachedScript _script = default!;
     private string? _halfTyped;
 
     // What stood in the fields when they were first drawn; see the rows.
@@ -170,19 +169,13 @@ public sealed partial class EntryForm
     /// <summary>Puts the focus into a field.</summary>
     public async Task FocusAsync(string field)
     {
-        if (_entry is not null)
-        {
-            await _entry.InvokeVoidAsync("focus", field);
-        }
+        await _script.AskAsync("focus", field);
     }
 
     /// <summary>Puts the focus into an element of the page outside the form, by its id.</summary>
     public async Task FocusElementAsync(string id)
     {
-        if (_entry is not null)
-        {
-            await _entry.InvokeVoidAsync("focusElement", id);
-        }
+        await _script.AskAsync("focusElement", id);
     }
 
     /// <summary>The worksheet was changed by the parent: tells the browser what the server holds.</summary>
@@ -191,63 +184,38 @@ public sealed partial class EntryForm
     /// <param name="all">Whether the person has chosen between what was typed here and elsewhere: then nothing typed stays aside.</param>
     public async Task ConfirmAsync(Worksheet sheet, string state, bool all = false)
     {
-        if (_entry is not null)
-        {
-            await _entry.InvokeVoidAsync("confirm", WorksheetFields.TextsOf(sheet), state, all);
-        }
+        await _script.AskAsync("confirm", WorksheetFields.TextsOf(sheet), state, all);
     }
 
     /// <summary>What the browser keeps is no longer wanted: it was signed, or put away.</summary>
     public async Task ForgetAsync()
     {
-        if (_entry is not null)
-        {
-            await _entry.InvokeVoidAsync("forget");
-        }
+        await _script.AskAsync("forget");
     }
 
     public async ValueTask DisposeAsync()
     {
-        _gone = true;
-        try
-        {
-            if (_entry is not null)
-            {
-                await _entry.InvokeVoidAsync("detach");
-                await _entry.DisposeAsync();
-            }
-
-            if (_module is not null)
-            {
-                await _module.DisposeAsync();
-            }
-        }
-        catch (JSDisconnectedException)
-        {
-            // The browser has gone, and its listeners with it.
-        }
-
+        await _script.DisposeAsync();
         _self.Dispose();
     }
 
-    protected override void OnInitialized() => _first = Sheet;
+    protected override void OnInitialized()
+    {
+        _first = Sheet;
+        _script = new AttachedScript(Script, "./Features/Examinations/EntryForm.razor.js");
+    }
 
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
         if (firstRender)
         {
-            try
+            if (!await _script.AttachAsync(_root, StorageKey, _self, WorksheetFields.TextsOf(_first)))
             {
-                _module = await Script.InvokeAsync<IJSObjectReference>("import", "./Features/Examinations/EntryForm.razor.js");
-                _entry = await _module.InvokeAsync<IJSObjectReference>("attach", _root, StorageKey, _self);
-                await RestoreAsync();
-                _focus = FirstField();
-            }
-            catch (Exception left) when (_gone && left is JSException or ObjectDisposedException)
-            {
-                // Back and forward again, faster than the script came: there is nothing to attach to any more.
                 return;
             }
+
+            await RestoreAsync();
+            _focus = FirstField();
         }
 
         if (_focus is { } field)
@@ -263,8 +231,8 @@ public sealed partial class EntryForm
 
     private async Task RestoreAsync()
     {
-        Dictionary<string, string>? pending = await _entry!.InvokeAsync<Dictionary<string, string>?>("pending");
-        if (pending is null || ReadOnly)
+        Dictionary<string, string>? pending = await _script.AskAsync<Dictionary<string, string>>("pending");
+        if (pending is null or { Count: 0 } || ReadOnly)
         {
             return;
         }

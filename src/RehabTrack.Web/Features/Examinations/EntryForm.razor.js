@@ -9,16 +9,22 @@ const retryMilliseconds = 3000;
 const patienceMilliseconds = 8000;
 const commands = { "+": "insert", "-": "strike", "*": "repeat", "/": "sort" };
 
-export function attach(root, key, owner) {
-  return new Entry(root, key, owner);
+// "saved" is what the server holds, by field: whoever was faster than this script is typing something else already.
+export function attach(root, key, owner, saved) {
+  return new Entry(root, key, owner, saved);
 }
 
 class Entry {
-  constructor(root, key, owner) {
+  constructor(root, key, owner, saved) {
     this.root = root;
     this.key = key;
     this.owner = owner;
     this.saved = this.texts();
+    const early = document.activeElement;
+    if (root.contains(early) && early.matches("input[data-field]")) {
+      this.saved[early.dataset.field] = saved[early.dataset.field] ?? "";
+    }
+
     this.half = new Set();
     this.anchor = null;
     this.timer = 0;
@@ -43,13 +49,12 @@ class Entry {
     this.show("sent");
   }
 
-  // What an earlier visit typed and the server never got: a map from field to text, or null.
+  // What an earlier visit typed and the server never got, and what was typed before this script came: a map from field to text.
   pending() {
     try {
-      const kept = JSON.parse(store.read(this.key) ?? "null");
-      return kept && typeof kept === "object" ? kept : null;
+      return { ...JSON.parse(store.read(this.key) ?? "null"), ...this.differences() };
     } catch {
-      return null;
+      return this.differences();
     }
   }
 

@@ -100,7 +100,7 @@ public static class PhotoUpload
             actor,
             new SaveHorsePhotoInput
             {
-                CommandId = Guid.CreateVersion7(),
+                CommandId = posted.CommandOf(content),
                 HorseId = id,
                 ContentType = contentType,
                 Content = content,

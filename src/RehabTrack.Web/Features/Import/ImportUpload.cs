@@ -67,11 +67,12 @@ public static class ImportUpload
             return Back(TooLarge);
         }
 
-        using MemoryStream content = new((int)file.Length);
-        await file.CopyToAsync(content, context.RequestAborted);
+        using MemoryStream buffer = new((int)file.Length);
+        await file.CopyToAsync(buffer, context.RequestAborted);
+        byte[] content = buffer.ToArray();
         Outcome<Saved> outcome = await stage.ExecuteAsync(
             ActorClaims.Read(context.User)!,
-            new StageImportFileInput(Guid.CreateVersion7(), Path.GetFileName(file.FileName), content.ToArray()),
+            new StageImportFileInput(posted.CommandOf(content), Path.GetFileName(file.FileName), content),
             context.RequestAborted
         );
         return outcome.Succeeded ? Results.LocalRedirect($"/import/{outcome.Value.Id}") : Back(TooLarge);

@@ -44,7 +44,6 @@ public sealed partial class OwnErrorEditor
     private string? _measurer;
     private string? _values;
     private string? _lines;
-    private Guid _command = Guid.CreateVersion7();
 
     [SupplyParameterFromQuery(Name = "take")]
     private string? TakeText { get; set; }
@@ -108,23 +107,24 @@ public sealed partial class OwnErrorEditor
 
     private async Task TakeAsync()
     {
+        MeasuredSize size = _size!.Value;
         _busy = true;
-        Outcome<Saved> outcome = await AskAsync(
+        Outcome<Saved> outcome = await PressAsync(
             TakeError,
-            new TakeErrorInput
+            size,
+            command => new TakeErrorInput
             {
-                CommandId = _command,
+                CommandId = command,
                 Version = _view!.Practice.Version,
-                Size = _size!.Value,
+                Size = size,
                 ShownCv = _fromTable ? null : _proposed,
             }
         );
         _busy = false;
-        _command = Guid.CreateVersion7();
         _takeProblems.Take(outcome.Problems);
         if (outcome.Succeeded)
         {
-            _told = string.Format(TextCulture.Default, OwnErrorPage.Taken, Names.Of(_size.Value), OwnErrorWords.Cv(_proposed));
+            _told = string.Format(TextCulture.Default, OwnErrorPage.Taken, Names.Of(size), OwnErrorWords.Cv(_proposed));
             await ReloadAsync();
             Navigation.NavigateTo(Address, replace: true);
         }
@@ -158,9 +158,12 @@ public sealed partial class OwnErrorEditor
     private async Task<bool> AddAsync(IReadOnlyList<RepeatTracing> tracings, Action<IReadOnlyList<Problem>> tell)
     {
         _busy = true;
-        Outcome<int> outcome = await AskAsync(AddRepeats, new AddRepeatsInput { CommandId = _command, Tracings = tracings });
+        Outcome<int> outcome = await PressAsync(
+            AddRepeats,
+            null,
+            command => new AddRepeatsInput { CommandId = command, Tracings = tracings }
+        );
         _busy = false;
-        _command = Guid.CreateVersion7();
         if (!outcome.Succeeded)
         {
             tell(outcome.Problems);
@@ -175,12 +178,13 @@ public sealed partial class OwnErrorEditor
     private async Task PutAwayAsync(IEnumerable<RepeatView> rows)
     {
         _busy = true;
-        Outcome<int> outcome = await AskAsync(
+        Guid[] ids = [.. rows.Select(row => row.Id)];
+        Outcome<int> outcome = await PressAsync(
             PutAwayRepeats,
-            new PutAwayRepeatsInput { CommandId = _command, Ids = [.. rows.Select(row => row.Id)] }
+            ids[0],
+            command => new PutAwayRepeatsInput { CommandId = command, Ids = ids }
         );
         _busy = false;
-        _command = Guid.CreateVersion7();
         _told = outcome.Succeeded ? OwnErrorPage.PutAwayDone : null;
         await ReloadAsync();
     }

@@ -31,9 +31,11 @@ public sealed partial class PlanEditor
     private bool _choosing;
     private bool _keeping;
     private bool _waiting;
+    private Task _saving = Task.CompletedTask;
     private bool _signing;
     private int _begun;
     private Guid _reader;
+    private TypedKeeper? _keeper;
 
     /// <summary>The horse.</summary>
     [Parameter]
@@ -81,14 +83,28 @@ public sealed partial class PlanEditor
         _kept = _entry?.Copy();
     }
 
-    private Task BeginAsync(PlanVersion plan)
+    private async Task BeginAsync(PlanVersion plan)
     {
         _differences = [];
         _entry = PlanEntry.Of(plan);
         _choosing = false;
+        await ForgetTypedAsync();
+        await ChangedAsync();
+    }
+
+    /// <summary>Another plan stands in the fields: what was typed into the one before belongs to none of them.</summary>
+    private Task ForgetTypedAsync()
+    {
         _open.Clear();
         _begun++;
-        return ChangedAsync();
+        return _keeper?.ForgetAsync() ?? Task.CompletedTask;
+    }
+
+    /// <summary>Whether all that was typed and left is in the draft. What cannot be read as a number is not, nor what has to be chosen about.</summary>
+    private async Task<bool> TakenAsync()
+    {
+        await _saving;
+        return _entry is { IsUnread: false } && _notKept is null && !IsWaiting;
     }
 
     private Task AddAsync()
@@ -118,15 +134,20 @@ public sealed partial class PlanEditor
     }
 
     /// <summary>Keeps what is written. While one save is under way the next waits, and takes all that was typed meanwhile.</summary>
-    private async Task KeepAsync()
+    private Task KeepAsync()
     {
         if (_keeping || IsWaiting)
         {
             _waiting = true;
-            return;
+            return Task.CompletedTask;
         }
 
         _keeping = true;
+        return _saving = SaveAsync();
+    }
+
+    private async Task SaveAsync()
+    {
         do
         {
             _waiting = false;
@@ -206,11 +227,10 @@ public sealed partial class PlanEditor
         return KeepAsync();
     }
 
-    private void TakeTheirs()
+    private Task TakeTheirsAsync()
     {
         (_view, _version, _entry, _kept, _gone, _notKept) = (_gone, null, null, null, null, null);
-        _open.Clear();
-        _begun++;
+        return ForgetTypedAsync();
     }
 
     private async Task SignAsync(PlanSignature signature)
@@ -222,11 +242,12 @@ public sealed partial class PlanEditor
         // What somebody else wrote and was taken over just now is looked at before it is signed.
         if (!IsWaiting && met == _met && _version is { } version)
         {
-            Outcome<Saved> outcome = await AskAsync(
+            Outcome<Saved> outcome = await PressAsync(
                 SignPlan,
-                new SignPlanInput
+                Id,
+                command => new SignPlanInput
                 {
-                    CommandId = Guid.CreateVersion7(),
+                    CommandId = command,
                     HorseId = Id,
                     Version = version,
                     SeenNumber = _view!.LastNumber,
@@ -238,6 +259,7 @@ public sealed partial class PlanEditor
             );
             if (outcome.Succeeded)
             {
+                await ForgetTypedAsync();
                 Navigation.NavigateTo($"/horses/{Id}/plan");
                 return;
             }
