@@ -45,7 +45,7 @@ public sealed record PlanStep
     /// <summary>Days from a signed examination to the next recheck while the horse is in this step; null leaves it to case and practice.</summary>
     public int? RecheckIntervalDays { get; init; }
 
-    /// <summary>Words for the people who work the horse; may be empty.</summary>
+    /// <summary>Words beside the step, for the practice; may be empty.</summary>
     public string Note { get; init; } = "";
 
     /// <summary>The rule of a gait; null is unfilled.</summary>

@@ -11,14 +11,6 @@ namespace RehabTrack.Records.Sqlite.Backups;
 /// </summary>
 internal static class BackupComparison
 {
-    /// <summary>What is written without a new version token: when a link was last opened or tried.</summary>
-    private static readonly string[] Unversioned =
-    [
-        nameof(ShareLinkRecord.LastSeenAt),
-        nameof(ShareLinkRecord.OpenNotedAt),
-        nameof(ShareLinkRecord.RefusalNotedAt),
-    ];
-
     private static readonly Type[] WrittenOnce = [typeof(ExaminationVersionRecord), typeof(SignedFiguresRecord)];
 
     /// <summary>The questions to ask a database to which the backup is attached, each with the table it is about.</summary>
@@ -59,7 +51,7 @@ internal static class BackupComparison
         string.Join(
             " OR ",
             kind.GetProperties()
-                .Where(property => !Unversioned.Contains(property.Name))
+                .Where(property => !ShareLinkRecord.NotedAtTheDoor.Contains(property.Name))
                 .Select(Column)
                 .Select(column => $"a.{column} IS NOT b.{column}")
         );

@@ -1429,8 +1429,14 @@ namespace RehabTrack.Records.Sqlite.Migrations
                     b.Property<Guid>("Id")
                         .HasColumnType("TEXT");
 
+                    b.Property<int?>("AccessKeptDays")
+                        .HasColumnType("INTEGER");
+
                     b.Property<DateTime?>("ArchivedAt")
                         .HasColumnType("TEXT");
+
+                    b.Property<int?>("ContactKeptDays")
+                        .HasColumnType("INTEGER");
 
                     b.Property<string>("ErrorOriginsJson")
                         .HasColumnType("TEXT");

@@ -34,7 +34,7 @@ internal static class CoverRules
         }
 
         CoverView[] standing = await CoverRows.FromAsync(session.Records, session.Today, cancellation);
-        CoverView[] meanwhile = [.. standing.Where(other => other.From <= cover.To && other.To >= cover.From)];
+        CoverView[] meanwhile = [.. standing.Where(other => other.Id != cover.Id && other.From <= cover.To && other.To >= cover.From)];
         if (meanwhile.FirstOrDefault(other => other.VetId == cover.VetId) is { } already)
         {
             checks.Add(

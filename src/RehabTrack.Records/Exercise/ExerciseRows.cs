@@ -69,6 +69,24 @@ internal static class ExerciseRows
         ).ToLookup(entry => entry.HorseId);
 
     /// <summary>
+    /// The lines of some horses for a reader from outside: what permits follow from, without what was said beside a line and for whom, a
+    /// vet's reasons, the words beside a step and at its gate. These stay in the database.
+    /// </summary>
+    public static async Task<ILookup<Guid, ExerciseEntryRecord>> OutsideLinesAsync(
+        RecordsContext records,
+        Guid[] horseIds,
+        CancellationToken cancellation
+    ) =>
+        (
+            await records
+                .ExerciseEntries.ForOutside()
+                .AsNoTracking()
+                .Where(entry => horseIds.Contains(entry.HorseId))
+                .OrderBy(entry => entry.Number)
+                .ToListAsync(cancellation)
+        ).ToLookup(entry => entry.HorseId);
+
+    /// <summary>
     /// All that permits of some horses follow from: their lines, and their cases and signed examinations, each at the moment it was
     /// recorded.
     /// </summary>
@@ -88,8 +106,11 @@ internal static class ExerciseRows
         CancellationToken cancellation
     )
     {
-        ILookup<Guid, CaseRecord> cases = (
-            await records.Cases.AsNoTracking().Where(injury => horseIds.Contains(injury.HorseId)).ToListAsync(cancellation)
+        ILookup<Guid, CaseSpan> cases = (
+            await records
+                .Cases.Where(injury => horseIds.Contains(injury.HorseId))
+                .Select(injury => new CaseSpan(injury.Id, injury.HorseId, injury.ClosedAt ?? injury.ArchivedAt))
+                .ToListAsync(cancellation)
         ).ToLookup(injury => injury.HorseId);
         Guid[] caseIds = [.. cases.SelectMany(group => group).Select(injury => injury.Id)];
         ILookup<Guid, SignedRow> examinations = (
@@ -183,13 +204,13 @@ internal static class ExerciseRows
 
     private static PermitHistory Of(
         IEnumerable<ExerciseEntryRecord> lines,
-        IEnumerable<CaseRecord> cases,
+        IEnumerable<CaseSpan> cases,
         IReadOnlyList<SignedRow> examinations,
         string timeZone
     )
     {
         List<Moment> moments = [];
-        foreach (CaseRecord injury in cases)
+        foreach (CaseSpan injury in cases)
         {
             string id = RecordText.Of(injury.Id);
             DateTime opened = NewId.InstantOf(injury.Id);
@@ -207,7 +228,7 @@ internal static class ExerciseRows
                     }
                 )
             );
-            if ((injury.ClosedAt ?? injury.ArchivedAt) is { } closed)
+            if (injury.Ended is { } closed)
             {
                 DateOnly closedOn = PracticeTime.DateOf(closed, timeZone);
                 moments.Add(
@@ -288,6 +309,8 @@ internal static class ExerciseRows
             HoldEnded end => (ExerciseEntryKind.HoldEnded, end.From),
             _ => throw new InvalidOperationException($"Cases and examinations tell of themselves: {entry.GetType().Name}."),
         };
+
+    private sealed record CaseSpan(Guid Id, Guid HorseId, DateTime? Ended);
 
     private sealed record SignedRow(Guid Id, Guid CaseId, DateOnly Date, DateTime SignedAt);
 

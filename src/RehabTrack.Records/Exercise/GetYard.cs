@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Anatomy;
 using RehabTrack.Rechecks.Permits;
 using RehabTrack.Records.Bookings;
 using RehabTrack.Records.Cases;
@@ -32,7 +33,7 @@ public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyLi
         }
 
         DateTime closedSince = session.Now.AddDays(-new PermitSettings().ClosedDays);
-        List<HorseRecord> horses = await beside
+        var horses = await beside
             .Where(horse =>
                 ExerciseRows.OpenCases(records).Any(injury => injury.HorseId == horse.Id)
                 || records.Cases.Any(injury =>
@@ -44,30 +45,50 @@ public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyLi
             )
             .OrderBy(horse => horse.FoldedName)
             .ThenBy(horse => horse.Id)
+            .Select(horse => new
+            {
+                horse.Id,
+                horse.Name,
+                horse.Markings,
+                HasPhoto = horse.PhotoId != null,
+                Yard = records.Yards.Where(yard => yard.Id == horse.YardId).Select(yard => yard.Name).FirstOrDefault(),
+            })
             .ToListAsync(cancellation);
+        bool forOwner = session.Person.Role == Role.Owner;
         Guid[] ids = [.. horses.Select(horse => horse.Id)];
-        ILookup<Guid, ExerciseEntryRecord> lines = await ExerciseRows.LinesAsync(records, ids, cancellation);
+        ILookup<Guid, ExerciseEntryRecord> lines = await ExerciseRows.OutsideLinesAsync(records, ids, cancellation);
         IReadOnlyDictionary<Guid, PermitHistory> histories = await ExerciseRows.HistoriesAsync(session, ids, lines, cancellation);
-        ILookup<Guid, ReleaseRows.Row> released = await ReleaseRows.OfHorsesAsync(records, ids, cancellation);
+        ILookup<Guid, ReleaseRows.Row> released = await ReleaseRows.OfHorsesAsync(records, ids, forOwner, cancellation);
         ILookup<Guid, ConcernRecord> concerns = (
             await records.Concerns.AsNoTracking().Where(concern => ids.Contains(concern.HorseId)).ToListAsync(cancellation)
         ).ToLookup(concern => concern.HorseId);
-        ILookup<Guid, CaseRow> cases = await CaseRowQueries.OfHorsesAsync(session, ids, onlyOpen: true, cancellation);
+        ILookup<Guid, OpenInjury> cases = (
+            await ExerciseRows
+                .OpenCases(records)
+                .Where(injury => ids.Contains(injury.HorseId))
+                .Select(injury => new OpenInjury(
+                    injury.Id,
+                    injury.HorseId,
+                    injury.Limb,
+                    injury.RecheckIntervalDays,
+                    records.CaseSummaries.Any(summary => summary.CaseId == injury.Id && summary.ExaminationCount > 0),
+                    records.CaseSummaries.Where(summary => summary.CaseId == injury.Id).Max(summary => summary.LastSigned)
+                ))
+                .ToListAsync(cancellation)
+        ).ToLookup(injury => injury.HorseId);
         Guid[] caseIds = [.. cases.SelectMany(ofHorse => ofHorse).Select(injury => injury.Id)];
-        ILookup<Guid, BookingRecord> bookings = (
+        ILookup<Guid, Booked> bookings = (
             await BookingRows
                 .Standing(records)
-                .AsNoTracking()
                 .Where(booking => caseIds.Contains(booking.CaseId) && booking.Date >= session.Today)
+                .Select(booking => new Booked(booking.CaseId, booking.Date, booking.Time))
                 .ToListAsync(cancellation)
         ).ToLookup(booking => booking.CaseId);
-        Dictionary<Guid, string> yards = await records.Yards.ToDictionaryAsync(yard => yard.Id, yard => yard.Name, cancellation);
         IReadOnlyDictionary<Guid, string> names = await PersonNames.OfAsync(
             records,
             concerns.SelectMany(group => group).Select(concern => concern.SeenById),
             cancellation
         );
-        bool forOwner = session.Person.Role == Role.Owner;
         return horses
             .Select(horse =>
             {
@@ -79,8 +100,8 @@ public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyLi
                     Name = horse.Name,
                     Markings = horse.Markings,
                     Limbs = [.. cases[horse.Id].OrderBy(injury => injury.Id).Select(injury => injury.Limb).Distinct()],
-                    HasPhoto = horse.PhotoId is not null,
-                    Yard = horse.YardId is { } yard ? yards.GetValueOrDefault(yard) : null,
+                    HasPhoto = horse.HasPhoto,
+                    Yard = horse.Yard,
                     Permit = permit,
                     LoggedToday =
                     [
@@ -98,24 +119,33 @@ public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyLi
                         concern is not null,
                         forOwner
                     ),
-                    Recheck = Recheck(cases[horse.Id], bookings),
+                    Recheck = Recheck(session, cases[horse.Id], histories[horse.Id], bookings),
                 };
             })
             .ToList();
     }
 
-    private static YardRecheck? Recheck(IEnumerable<CaseRow> cases, ILookup<Guid, BookingRecord> bookings) =>
-        cases
+    private static YardRecheck? Recheck(
+        RecordsSession session,
+        IEnumerable<OpenInjury> cases,
+        PermitHistory history,
+        ILookup<Guid, Booked> bookings
+    )
+    {
+        SignedRecheck signed = SignedRechecks.Of(history, session.Today);
+        return cases
             .Select(injury =>
                 bookings[injury.Id].OrderBy(booking => booking.Date).ThenBy(booking => booking.Time).FirstOrDefault() is { } booked
                     ? new YardRecheck(booked.Date, booked.Time, true)
-                : injury.Summary?.DueOn is { } due ? new YardRecheck(due, null, false)
+                : injury.IsExamined && DueDates.Of(injury.RecheckIntervalDays, injury.LastSigned, session, signed).DueDate is { } due
+                    ? new YardRecheck(due, null, false)
                 : null
             )
             .OfType<YardRecheck>()
             .OrderBy(recheck => recheck.Date)
             .ThenBy(recheck => recheck.Time)
             .FirstOrDefault();
+    }
 
     private static OpenConcern? Unanswered(
         IEnumerable<ExerciseEntryRecord> lines,
@@ -131,4 +161,8 @@ public sealed class GetYard(RecordsAccess access) : UseCase<NoInput, IReadOnlyLi
             .MaxBy(concern => numbers[concern.EntryId]);
         return open is null ? null : new OpenConcern(open.OpenedAt, PersonNames.Name(names, open.SeenById), open.SeenAt);
     }
+
+    private sealed record OpenInjury(Guid Id, Guid HorseId, Limb Limb, int? RecheckIntervalDays, bool IsExamined, DateOnly? LastSigned);
+
+    private sealed record Booked(Guid CaseId, DateOnly Date, TimeOnly? Time);
 }

@@ -30,14 +30,7 @@ public sealed class LogDay(RecordsAccess access) : Command<LogDayInput, LogAnswe
             return RecordProblems.NotFound("horse");
         }
 
-        if (
-            (
-                input.Log.HasSign
-                    ? await OutsideLimits.OfConcernsAsync(session, input.HorseId, cancellation)
-                    : await OutsideLimits.OfLinesAsync(session, input.HorseId, cancellation)
-            ) is
-            { } tooMany
-        )
+        if (await OutsideLimits.OfLogAsync(session, input.HorseId, input.Log, cancellation) is { } tooMany)
         {
             return tooMany;
         }

@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using RehabTrack.Rechecks.Permits;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
@@ -30,6 +31,10 @@ internal static class OutsideLimits
         session.Reach == Reach.OwnHorses && await Lately(session, horseId).CountAsync(cancellation) >= Settings.LinesPerHour
             ? new Problem("", "too-many-lines")
             : null;
+
+    /// <summary>Why no more logs of days are taken, which are concerns when they hold a sign; null when one more is.</summary>
+    public static Task<Problem?> OfLogAsync(RecordsSession session, Guid horseId, DayLog log, CancellationToken cancellation) =>
+        log.HasSign ? OfConcernsAsync(session, horseId, cancellation) : OfLinesAsync(session, horseId, cancellation);
 
     private static IQueryable<ExerciseEntryRecord> Lately(RecordsSession session, Guid horseId)
     {

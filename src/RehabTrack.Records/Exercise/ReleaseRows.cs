@@ -15,13 +15,25 @@ internal static class ReleaseRows
 {
     public static Release Read(string json) => JsonSerializer.Deserialize<Release>(json, RecordJson.Options)!;
 
-    /// <summary>All that was released of some horses.</summary>
-    public static async Task<ILookup<Guid, Row>> OfHorsesAsync(RecordsContext records, Guid[] horseIds, CancellationToken cancellation) =>
+    /// <summary>All that was released of some horses for this reader; what was released for the other stays in the database.</summary>
+    public static async Task<ILookup<Guid, Row>> OfHorsesAsync(
+        RecordsContext records,
+        Guid[] horseIds,
+        bool forOwner,
+        CancellationToken cancellation
+    ) =>
         (
             await records
                 .Decisions.AsNoTracking()
                 .Where(decision => horseIds.Contains(decision.HorseId) && decision.ReleasedAt != null && decision.ReleaseJson != null)
-                .Select(decision => new Row(decision.HorseId, decision.EntryId, decision.ReleasedAt!.Value, decision.ReleaseJson!))
+                .Select(decision => new Row(
+                    decision.HorseId,
+                    decision.EntryId,
+                    decision.ReleasedAt!.Value,
+                    forOwner
+                        ? JsonText.Without(decision.ReleaseJson!, "$.trainer")
+                        : JsonText.Without(JsonText.Without(decision.ReleaseJson!, "$.owner"), "$.pictures")
+                ))
                 .ToListAsync(cancellation)
         ).ToLookup(row => row.HorseId);
 

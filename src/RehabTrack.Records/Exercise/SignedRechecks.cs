@@ -55,6 +55,15 @@ internal static class SignedRechecks
             .ToDictionary(ofHorse => ofHorse.Horse, ofHorse => ofHorse.Recheck);
     }
 
+    /// <summary>Of a horse whose history was read: by its signatures, and by its cases and examinations.</summary>
+    public static SignedRecheck Of(PermitHistory history, DateOnly today) =>
+        PermitReader.RecheckOn(
+            new PermitHistory([
+                .. history.Entries.Where(entry => entry is PlanSigned or DecisionSigned or CaseOpened or CaseClosed or ExaminationSigned),
+            ]),
+            today
+        );
+
     /// <summary>Of one horse.</summary>
     public static async Task<SignedRecheck> OfHorseAsync(RecordsSession session, Guid horseId, CancellationToken cancellation) =>
         (await OfHorsesAsync(session, [horseId], cancellation)).GetValueOrDefault(horseId, SignedRecheck.None);

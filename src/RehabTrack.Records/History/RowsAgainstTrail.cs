@@ -20,14 +20,6 @@ internal static class RowsAgainstTrail
         BindingFlags.NonPublic | BindingFlags.Static
     )!;
 
-    /// <summary>Written without a line of its own: when a link was last opened or tried.</summary>
-    private static readonly HashSet<string> Unchained =
-    [
-        nameof(ShareLinkRecord.LastSeenAt),
-        nameof(ShareLinkRecord.OpenNotedAt),
-        nameof(ShareLinkRecord.RefusalNotedAt),
-    ];
-
     /// <summary>The records that are not as they were told.</summary>
     public static async IAsyncEnumerable<UnlikeTold> FindAsync(
         RecordsContext records,
@@ -136,7 +128,7 @@ internal static class RowsAgainstTrail
 
     private static IEnumerable<(string, IProperty)> FieldsOf(IEntityType type) =>
         type.GetProperties()
-            .Where(property => !Unchained.Contains(property.Name))
+            .Where(property => !ShareLinkRecord.NotedAtTheDoor.Contains(property.Name, StringComparer.Ordinal))
             .Select(property => (JsonNamingPolicy.CamelCase.ConvertName(property.Name), property));
 
     private static IEnumerable<string> Differing(

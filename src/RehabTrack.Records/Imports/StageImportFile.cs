@@ -2,16 +2,16 @@ using System.Security.Cryptography;
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Keeping;
+using RehabTrack.Records.Practices;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 
 namespace RehabTrack.Records.Imports;
 
-/// <summary>Keeps a file that was handed in until it is imported or thirty days have passed.</summary>
+/// <summary>Keeps a file that was handed in, for as long as <c>shared/retention.json</c> says.</summary>
 public sealed class StageImportFile(RecordsAccess access) : Command<StageImportFileInput, Saved>(access)
 {
     private const double BytesPerMegabyte = 1_000_000;
-    private const int KeptDays = 30;
     private static readonly double LargestMegabytes = ReferenceTable.Load("limits")["largestImportMegabytes"];
 
     private protected override Right Right => Right.Import;
@@ -35,7 +35,7 @@ public sealed class StageImportFile(RecordsAccess access) : Command<StageImportF
             return checks.Problems;
         }
 
-        DateTime old = session.Now.AddDays(-KeptDays);
+        DateTime old = session.Now.AddDays(-Retention.ImportFileDays);
         await session.Records.ImportFiles.Where(file => file.HandedInAt < old).ExecuteDeleteAsync(cancellation);
         ImportFileRecord staged = new()
         {

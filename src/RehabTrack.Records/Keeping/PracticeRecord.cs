@@ -16,6 +16,12 @@ internal sealed class PracticeRecord : KeptRecord
     /// <summary>Whether the change against last time shows while an examination is entered.</summary>
     public bool ShowChangeWhileEntering { get; set; }
 
+    /// <summary>Days for which notes of access are kept; null takes the table.</summary>
+    public int? AccessKeptDays { get; set; }
+
+    /// <summary>Days for which the addresses of letters and the words of calls are kept; null takes the table.</summary>
+    public int? ContactKeptDays { get; set; }
+
     /// <summary>Analysis settings as JSON; null takes the tables.</summary>
     public string? SettingsJson { get; set; }
 

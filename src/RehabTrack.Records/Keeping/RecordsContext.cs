@@ -108,6 +108,7 @@ internal sealed class RecordsContext(DbContextOptions<RecordsContext> options) :
     /// </summary>
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
+        modelBuilder.HasDbFunction(typeof(JsonText).GetMethod(nameof(JsonText.Without))!).HasName("json_remove").IsBuiltIn();
         modelBuilder.Entity<PracticeRecord>(practice =>
         {
             Keep(practice, "Practice");

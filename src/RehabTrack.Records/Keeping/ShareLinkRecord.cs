@@ -8,6 +8,9 @@ namespace RehabTrack.Records.Keeping;
 /// </summary>
 internal sealed class ShareLinkRecord : SecretRecord
 {
+    /// <summary>What is written where a link is opened or tried, without a line in the history and without a new version.</summary>
+    public static IReadOnlyList<string> NotedAtTheDoor { get; } = [nameof(LastSeenAt), nameof(OpenNotedAt), nameof(RefusalNotedAt)];
+
     /// <summary>For whom it was made.</summary>
     public Guid PersonId { get; set; }
 

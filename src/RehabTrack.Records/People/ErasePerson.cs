@@ -1,3 +1,4 @@
+using System.Text;
 using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Accounts;
@@ -10,7 +11,7 @@ namespace RehabTrack.Records.People;
 
 /// <summary>
 /// Erases what is held of a person who was put away: names, telephone, mail, those of before too, the addresses of letters, the words of calls,
-/// what they signed in with and where, what the trail says of them, and all of it in answers of commands and in what is being written.
+/// what they signed in with and where, what the trail says of them, and all of it in answers of commands, in what is being written and in files that were handed in.
 /// The horse's record stays, with the person as somebody whose name is gone; a name under a signature stays, since a record must say who
 /// signed. The trail still fits.
 /// </summary>
@@ -73,6 +74,7 @@ public sealed class ErasePerson(RecordsAccess access) : Command<ErasePersonInput
         );
         await AccountEnding.ForgetAsync(records, person.Id, cancellation);
         await ForgetAnswersAsync(records, marks, cancellation);
+        await ForgetFilesAsync(records, marks, cancellation);
         return new PersonErased(person.Id, nameKept, lines);
     }
 
@@ -117,6 +119,19 @@ public sealed class ErasePerson(RecordsAccess access) : Command<ErasePersonInput
             if (marks.AreIn(draft.Typed!))
             {
                 draft.Typed = marks.WithoutInJson(draft.Typed!, instead);
+            }
+        }
+    }
+
+    // A file that was handed in is no record: what of it is wanted was imported, or is handed in anew.
+    private static async Task ForgetFilesAsync(RecordsContext records, PersonMarks marks, CancellationToken cancellation)
+    {
+        foreach (Guid id in await records.ImportFiles.Select(file => file.Id).ToListAsync(cancellation))
+        {
+            ImportFileRecord file = await records.ImportFiles.AsNoTracking().SingleAsync(one => one.Id == id, cancellation);
+            if (new[] { Encoding.UTF8, Encoding.Latin1 }.Any(encoding => marks.AreIn(encoding.GetString(file.Content))))
+            {
+                await records.ImportFiles.Where(one => one.Id == id).ExecuteDeleteAsync(cancellation);
             }
         }
     }

@@ -23,6 +23,8 @@ public sealed class ChangePractice(RecordsAccess access) : Command<ChangePractic
         string? phone = checks.Phone("phone", input.Phone);
         string language = checks.Name("language", input.Language);
         checks.AddRange(PracticeRules.Check(input.TimeZone, input.RecheckIntervalDays));
+        checks.AddRange(PracticeRules.CheckKept("accessKeptDays", input.AccessKeptDays));
+        checks.AddRange(PracticeRules.CheckKept("contactKeptDays", input.ContactKeptDays));
         checks.AddRange(SettingsRules.Check(input.Settings ?? new AnalysisSettings()));
         if (checks.Any)
         {
@@ -40,6 +42,8 @@ public sealed class ChangePractice(RecordsAccess access) : Command<ChangePractic
                 .Field("language", practice.Language, language)
                 .Field("recheckIntervalDays", practice.RecheckIntervalDays, input.RecheckIntervalDays)
                 .Field("showChangeWhileEntering", practice.ShowChangeWhileEntering, input.ShowChangeWhileEntering)
+                .Field("accessKeptDays", practice.AccessKeptDays, input.AccessKeptDays)
+                .Field("contactKeptDays", practice.ContactKeptDays, input.ContactKeptDays)
                 .Field("settings", practice.SettingsJson, settings);
             if (conflict.Any)
             {
@@ -54,6 +58,8 @@ public sealed class ChangePractice(RecordsAccess access) : Command<ChangePractic
         practice.Language = language;
         practice.RecheckIntervalDays = input.RecheckIntervalDays;
         practice.ShowChangeWhileEntering = input.ShowChangeWhileEntering;
+        practice.AccessKeptDays = input.AccessKeptDays;
+        practice.ContactKeptDays = input.ContactKeptDays;
         practice.SettingsJson = settings;
         await session.Records.SaveChangesAsync(cancellation);
         if (analysisChanges)

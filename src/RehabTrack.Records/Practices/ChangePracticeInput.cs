@@ -30,6 +30,12 @@ public sealed record ChangePracticeInput : ICommand
     /// <summary>Whether the change against last time shows while an examination is entered.</summary>
     public bool ShowChangeWhileEntering { get; init; }
 
+    /// <summary>Days for which notes of access are kept; null takes the table's.</summary>
+    public int? AccessKeptDays { get; init; }
+
+    /// <summary>Days for which the addresses of letters and the words of calls are kept; null takes the table's.</summary>
+    public int? ContactKeptDays { get; init; }
+
     /// <summary>Analysis settings; null takes the tables'.</summary>
     public AnalysisSettings? Settings { get; init; }
 
@@ -47,6 +53,8 @@ public sealed record ChangePracticeInput : ICommand
             Language = practice.Language,
             RecheckIntervalDays = practice.IntervalIsUsual ? null : practice.RecheckIntervalDays,
             ShowChangeWhileEntering = practice.ShowChangeWhileEntering,
+            AccessKeptDays = practice.AccessKeptDays,
+            ContactKeptDays = practice.ContactKeptDays,
             Settings = practice.SettingsAreUsual ? null : practice.Settings,
         };
     }

@@ -19,15 +19,18 @@ internal static class PracticeRules
             yield return new Problem("timeZone", "time-zone-unknown", timeZone);
         }
 
-        if (recheckIntervalDays is { } days and (< 1 or > LongestIntervalDays))
+        if (OutOfRange("recheckIntervalDays", recheckIntervalDays, 1, LongestIntervalDays) is { } interval)
         {
-            yield return new Problem(
-                "recheckIntervalDays",
-                "interval-out-of-range",
-                RecordText.Of(days),
-                "1",
-                RecordText.Of(LongestIntervalDays)
-            );
+            yield return interval;
         }
     }
+
+    /// <summary>How long words may be kept; nothing is wrong with null, which takes the table.</summary>
+    public static IEnumerable<Problem> CheckKept(string field, int? days) =>
+        OutOfRange(field, days, Retention.Range.Fewest, Retention.Range.Most) is { } wrong ? [wrong] : [];
+
+    private static Problem? OutOfRange(string field, int? days, int fewest, int most) =>
+        days is { } given && (given < fewest || given > most)
+            ? new Problem(field, "interval-out-of-range", RecordText.Of(given), RecordText.Of(fewest), RecordText.Of(most))
+            : null;
 }

@@ -33,6 +33,12 @@ public sealed record PracticeView
     /// <summary>Whether the change against last time shows while an examination is entered.</summary>
     public required bool ShowChangeWhileEntering { get; init; }
 
+    /// <summary>Days for which notes of access are kept; null takes the table's, and for those who do not work here.</summary>
+    public required int? AccessKeptDays { get; init; }
+
+    /// <summary>Days for which the addresses of letters and the words of calls are kept; null takes the table's, and for those who do not work here.</summary>
+    public required int? ContactKeptDays { get; init; }
+
     /// <summary>Analysis settings; the tables' for those who do not work here.</summary>
     public required AnalysisSettings Settings { get; init; }
 

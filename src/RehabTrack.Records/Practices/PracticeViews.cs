@@ -24,6 +24,8 @@ internal static class PracticeViews
             RecheckIntervalDays = SummaryViews.Interval(practice),
             IntervalIsUsual = practice.RecheckIntervalDays is null,
             ShowChangeWhileEntering = practice.ShowChangeWhileEntering,
+            AccessKeptDays = session.Reach == Reach.Practice ? practice.AccessKeptDays : null,
+            ContactKeptDays = session.Reach == Reach.Practice ? practice.ContactKeptDays : null,
             Settings = session.Reach == Reach.Practice ? SettingsStore.Of(practice) : new AnalysisSettings(),
             SettingsAreUsual = practice.SettingsJson is null,
             ErrorOrigins =

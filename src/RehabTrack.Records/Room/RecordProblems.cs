@@ -32,5 +32,5 @@ internal static class RecordProblems
     public static Problem OtherVet(IEnumerable<string> names) => new("", "other-vet-responsible", string.Join(", ", names));
 
     /// <summary>Somebody wrote in between, and nothing tells the two apart field by field.</summary>
-    public static Problem ChangedMeanwhile { get; } = new("", "changed-meanwhile", "", "");
+    public static Problem ChangedMeanwhile { get; } = new("", Room.ChangedMeanwhile.Code, "", "");
 }

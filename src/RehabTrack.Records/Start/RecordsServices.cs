@@ -32,7 +32,7 @@ public static class RecordsServices
         services.AddSingleton<AccessBook>();
         services.AddSingleton<VerifyTrail>();
         services.AddSingleton<ShareDoor>();
-        services.AddSingleton<ForgetAccess>();
+        services.AddSingleton<ForgetOldWords>();
         services.AddSingleton<SetUpDoor>();
         services.AddSingleton<AccountStore>();
         services.AddSingleton<SessionDoor>();

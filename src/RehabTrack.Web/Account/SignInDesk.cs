@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Identity;
 using RehabTrack.Records.Accounts;
 using RehabTrack.Records.History;
 using RehabTrack.Records.Rights;
+using RehabTrack.Records.Room;
 using RehabTrack.Web.Hosting;
 
 namespace RehabTrack.Web.Account;
@@ -165,7 +166,7 @@ public sealed class SignInDesk(
         IdentityResult changed = await users.UpdateSecurityStampAsync(account);
         if (!changed.Succeeded)
         {
-            return SignInStep.Refused("changed-meanwhile");
+            return SignInStep.Refused(ChangedMeanwhile.Code);
         }
 
         await sessions.EndAllAsync(actor.PracticeId, actor.PersonId, context.RequestAborted);

@@ -153,7 +153,7 @@ public abstract class RecordPage : ComponentBase, IDisposable
         ArgumentNullException.ThrowIfNull(input);
         ArgumentNullException.ThrowIfNull(read);
         Outcome<Saved> outcome = await AskAsync(save, input());
-        if (!outcome.Problems.Any(problem => problem.Code == "changed-meanwhile") || await read() is not { } now)
+        if (!ChangedMeanwhile.IsIn(outcome.Problems) || await read() is not { } now)
         {
             return outcome;
         }

@@ -100,7 +100,7 @@ public static class WebHost
         services.AddSingleton<ConcernBell>();
         services.AddHostedService<ConcernMailJob>();
         services.AddHostedService<SummaryRenewalJob>();
-        services.AddHostedService<ForgetAccessJob>();
+        services.AddHostedService<ForgetOldWordsJob>();
         services.AddHostedService<BackupJob>();
     }
 

@@ -15,7 +15,7 @@ public sealed class UseCaseTests : IDisposable
         ["ShareDoor"] = "tells who comes through a share link; what they may is asked at the gate",
         ["AccessBook"] = "notes who came in and who was not let in; reads nothing",
         ["VerifyTrail"] = "checks hashes for whoever has the database in hand; tells no word of what is kept",
-        ["ForgetAccess"] = "empties notes of access that were kept long enough",
+        ["ForgetOldWords"] = "empties what is about people and was kept long enough",
         ["SetUpDoor"] = "makes the first practice and its first person, once",
         ["AccountStore"] = "keeps what passwords are checked against; yields nothing of what a practice keeps",
         ["SessionDoor"] = "begins, looks up and ends sessions",

@@ -54,6 +54,7 @@ public sealed class ReachTests
     private static readonly string[] StatementWriters =
     [
         "RehabTrack.Records.Keeping.BulkInsert`1",
+        "RehabTrack.Records.Keeping.OutsideRows",
         "RehabTrack.Records.Sqlite.Backups.OpenDatabase",
         "RehabTrack.Records.Sqlite.DurabilityInterceptor",
         "RehabTrack.Records.Sqlite.SqliteStart",

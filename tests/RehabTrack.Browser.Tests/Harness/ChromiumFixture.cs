@@ -5,7 +5,7 @@ namespace RehabTrack.Browser.Tests.Harness;
 /// <summary>One Chromium for all browser tests: the distribution's, never a downloaded one.</summary>
 public sealed class ChromiumFixture : IAsyncLifetime
 {
-    private static readonly string[] Places = ["/usr/bin/chromium", "/usr/bin/chromium-browser"];
+    private static readonly string[] Places = ["/usr/bin/chromium-headless-shell", "/usr/bin/chromium", "/usr/bin/chromium-browser"];
 
     private IPlaywright? _playwright;
     private readonly Dictionary<(string Address, string Role), string> _signedIn = [];
@@ -87,6 +87,8 @@ public sealed class ChromiumFixture : IAsyncLifetime
         }
 
         _playwright = await Playwright.CreateAsync();
+        // Other tests run beside these, on two cores: what is waited for comes, and later than on a quiet machine.
+        Assertions.SetDefaultExpectTimeout(30_000);
         _browser = await _playwright.Chromium.LaunchAsync(
             new BrowserTypeLaunchOptions
             {

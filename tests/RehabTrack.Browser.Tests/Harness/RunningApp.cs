@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
 
@@ -55,6 +56,15 @@ public sealed partial class RunningApp : IAsyncDisposable
     {
         _run.Process.Kill(entireProcessTree: true);
         await _run.Process.WaitForExitAsync();
+    }
+
+    /// <summary>Tells it to end, as a service manager does, and yields its exit code when it has ended in time.</summary>
+    public async Task<int> StopAsync(TimeSpan within)
+    {
+        using Process told = Process.Start("kill", ["-TERM", _run.Process.Id.ToString(CultureInfo.InvariantCulture)]);
+        using CancellationTokenSource patience = new(within);
+        await _run.Process.WaitForExitAsync(patience.Token);
+        return _run.Process.ExitCode;
     }
 
     /// <summary>Starts it again after <see cref="KillAsync"/>, at the same address, on what the one before left.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
 namespace RehabTrack.Browser.Tests.Harness;
@@ -60,13 +61,10 @@ public sealed class Visit : IAsyncDisposable
         await WaitUntilInsideAsync();
     }
 
-    // The answer of the door has set the cookie; whoever goes on waits for what they need. A page that is small can be whole before
-    // anybody listens for its end.
+    // The answer of the door has set the cookie; whoever goes on waits for what they need. The address is asked for until it is another one: a
+    // small page can be whole before anybody listens for its coming.
     private Task WaitUntilInsideAsync() =>
-        Page.WaitForURLAsync(
-            address => !address.Contains("/sign-in", StringComparison.Ordinal),
-            new PageWaitForURLOptions { WaitUntil = WaitUntilState.Commit }
-        );
+        Assertions.Expect(Page).Not.ToHaveURLAsync(new Regex("/sign-in"), new PageAssertionsToHaveURLOptions { Timeout = 30_000 });
 
     /// <summary>Opens a page that needs no live connection.</summary>
     public Task OpenStaticAsync(string path) => Page.GotoAsync(path);

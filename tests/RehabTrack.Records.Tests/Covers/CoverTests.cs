@@ -61,8 +61,38 @@ public sealed class CoverTests
         Assert.Equal(2, (await house.Get<ListCovers>().ExecuteAsync(house.Vet, NoInput.Value)).Value.Count);
     }
 
-    private static Task<Outcome<Saved>> SetAsync(RecordsHouse house, Guid vet, Guid covering, int from, int to) =>
+    [Fact]
+    public async Task Cover_is_changed_in_its_place_and_who_changed_it_meanwhile_is_told_with_both_values()
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        Guid vet = house.Vet.PersonId;
+        Guid covering = (await house.PersonAsync("Sorrel Dunn", Role.Vet)).PersonId;
+        Saved set = (await SetAsync(house, vet, covering, 1, 3)).Value;
+
+        // Its own days are not in its way.
+        Saved longer = (await SetAsync(house, vet, covering, 2, 5, set)).Value;
+        Outcome<Saved> late = await SetAsync(house, vet, covering, 1, 3, set);
+
+        CoverView kept = Assert.Single((await house.Get<ListCovers>().ExecuteAsync(house.Vet, NoInput.Value)).Value);
+        Assert.Equal((set.Id, Diary.Today.AddDays(2), Diary.Today.AddDays(5), longer.Version), (kept.Id, kept.From, kept.To, kept.Version));
+        Assert.Equal([("from", "changed-meanwhile"), ("to", "changed-meanwhile")], late.Problems.Select(one => (one.Field, one.Code)));
+        Assert.True((await SetAsync(house, vet, covering, 2, 5, set)).Succeeded);
+        Assert.Equal("not-found", (await SetAsync(house, vet, covering, 2, 5, new Saved(Guid.NewGuid(), set.Version))).Codes());
+    }
+
+    private static Task<Outcome<Saved>> SetAsync(RecordsHouse house, Guid vet, Guid covering, int from, int to, Saved? changed = null) =>
         house
             .Get<SaveCover>()
-            .ExecuteAsync(house.Vet, new SaveCoverInput(Guid.NewGuid(), vet, covering, Diary.Today.AddDays(from), Diary.Today.AddDays(to)));
+            .ExecuteAsync(
+                house.Vet,
+                new SaveCoverInput(
+                    Guid.NewGuid(),
+                    vet,
+                    covering,
+                    Diary.Today.AddDays(from),
+                    Diary.Today.AddDays(to),
+                    changed?.Id,
+                    changed?.Version
+                )
+            );
 }

@@ -79,10 +79,10 @@ public sealed class KeepTypedTests
         Assert.Contains(nameof(KeepTyped), await AnsweredAsync(at));
 
         at.House.Time.Advance(TimeSpan.FromDays(29));
-        await at.House.Get<ForgetAccess>().RunAsync();
+        await at.House.Get<ForgetOldWords>().RunAsync();
         Assert.Contains(nameof(KeepTyped), await AnsweredAsync(at));
         at.House.Time.Advance(TimeSpan.FromDays(2));
-        await at.House.Get<ForgetAccess>().RunAsync();
+        await at.House.Get<ForgetOldWords>().RunAsync();
 
         string[] left = await AnsweredAsync(at);
         Assert.DoesNotContain(nameof(KeepTyped), left);

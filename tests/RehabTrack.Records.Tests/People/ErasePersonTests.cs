@@ -4,6 +4,7 @@ using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Exams;
 using RehabTrack.Records.Accounts;
 using RehabTrack.Records.History;
+using RehabTrack.Records.Imports;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.People;
 using RehabTrack.Records.Rights;
@@ -58,6 +59,22 @@ public sealed class ErasePersonTests
         Assert.Empty(await FoundAsync(house));
         Assert.Null(await house.Get<AccountStore>().OfAsync(trainer.PersonId));
         Assert.Null((await house.VerifyAsync()).FirstBreak);
+    }
+
+    [Theory]
+    [InlineData("utf-8")]
+    [InlineData("latin1")]
+    public async Task A_file_that_was_handed_in_and_names_them_goes_and_another_stays(string encoding)
+    {
+        await using RecordsHouse house = await RecordsHouse.BuildAsync();
+        await StageAsync(house, Encoding.GetEncoding(encoding).GetBytes($"größe;{Name}\n"));
+        await StageAsync(house, "case;somebody else\n"u8.ToArray());
+        PersonView person = await AwayAsync(house);
+
+        await EraseAsync(house, house.Vet, person);
+
+        Assert.Empty(await FoundAsync(house));
+        Assert.Equal(1, await house.LookAsync(records => records.ImportFiles.IgnoreQueryFilters().CountAsync()));
     }
 
     [Fact]
@@ -133,11 +150,11 @@ public sealed class ErasePersonTests
         await house.Get<AccessBook>().NoteAsync(house.Vet.PracticeId, house.Vet.PersonId, AccessEvent.SignedIn, "from the yard");
         house.Time.Advance(TimeSpan.FromDays(729));
         await house.Get<AccessBook>().NoteAsync(house.Vet.PracticeId, house.Vet.PersonId, AccessEvent.SignedIn);
-        Assert.Equal(0, await house.Get<ForgetAccess>().RunAsync());
+        Assert.Equal(0, await house.Get<ForgetOldWords>().RunAsync());
         house.Time.Advance(TimeSpan.FromDays(2));
 
-        Assert.Equal(1, await house.Get<ForgetAccess>().RunAsync());
-        Assert.Equal(0, await house.Get<ForgetAccess>().RunAsync());
+        Assert.Equal(1, await house.Get<ForgetOldWords>().RunAsync());
+        Assert.Equal(0, await house.Get<ForgetOldWords>().RunAsync());
 
         Assert.Equal(
             ["", """{"event":"SignedIn"}"""],
@@ -147,6 +164,9 @@ public sealed class ErasePersonTests
     }
 
     private static Task<Saved> SaveAsync(RecordsHouse house, Role role) => house.AddAsync(Name, role, Phone, Mail);
+
+    private static Task<Outcome<Saved>> StageAsync(RecordsHouse house, byte[] content) =>
+        house.Get<StageImportFile>().ExecuteAsync(house.Vet, new StageImportFileInput(Guid.NewGuid(), "past.csv", content));
 
     private static async Task<PersonView> AwayAsync(RecordsHouse house) =>
         await ArchivedAsync(house, (await SaveAsync(house, Role.Owner)).Id);

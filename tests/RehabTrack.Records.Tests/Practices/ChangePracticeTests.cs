@@ -58,6 +58,8 @@ public sealed class ChangePracticeTests
                 Phone = "call",
                 TimeZone = "Mars/Olympus",
                 RecheckIntervalDays = 0,
+                AccessKeptDays = 89,
+                ContactKeptDays = 3651,
                 Settings = wrong,
             }
         );
@@ -68,6 +70,8 @@ public sealed class ChangePracticeTests
                 ("phone", "phone-unreadable"),
                 ("timeZone", "time-zone-unknown"),
                 ("recheckIntervalDays", "interval-out-of-range"),
+                ("accessKeptDays", "interval-out-of-range"),
+                ("contactKeptDays", "interval-out-of-range"),
                 ("settings.trend.windowExaminations", "setting-not-whole-in-range"),
                 ("settings.trend.targetFraction", "setting-not-in-range"),
             ],

@@ -202,6 +202,8 @@ public sealed class AccessPageTests
                         Language = practice.Language,
                         RecheckIntervalDays = 50,
                         ShowChangeWhileEntering = true,
+                        AccessKeptDays = 365,
+                        ContactKeptDays = 400,
                         Settings = practice.Settings with { Error = practice.Settings.Error with { LesionAreaCv = 0.2 } },
                     }
                 )

@@ -31,7 +31,7 @@ public sealed class GateConventionTests(GateConventionTests.Doors doors) : IClas
         typeof(ShareDoor),
         typeof(AccessBook),
         typeof(VerifyTrail),
-        typeof(ForgetAccess),
+        typeof(ForgetOldWords),
         typeof(SetUpDoor),
         typeof(AccountStore),
         typeof(SessionDoor),

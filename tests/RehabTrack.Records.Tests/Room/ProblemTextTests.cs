@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using RehabTrack.Records.Room;
 using RehabTrack.Wording;
 
 namespace RehabTrack.Records.Tests.Room;
@@ -20,7 +21,8 @@ public sealed partial class ProblemTextTests
                 .Order(StringComparer.Ordinal),
         ];
 
-        Assert.Contains("changed-meanwhile", codes);
+        Assert.Contains("not-confirmed", codes);
+        Assert.True(ProblemSentences.Has(ChangedMeanwhile.Code), ChangedMeanwhile.Code);
         Assert.True(codes.Length > 30);
         Assert.All(codes, code => Assert.True(ProblemSentences.Has(code), code));
     }

@@ -97,6 +97,7 @@ public sealed class LockOutTests : IAsyncLifetime
     [Fact]
     public async Task A_password_is_kept_as_PBKDF2_with_SHA_512_and_210000_rounds_and_a_salt_of_128_bits()
     {
+        _server.DoNotHurry();
         (await _server.SetUpAsync()).Browser.Dispose();
 
         byte[] hash = Convert.FromBase64String((await AccountAsync()).PasswordHash!);

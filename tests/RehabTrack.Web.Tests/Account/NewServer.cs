@@ -3,7 +3,9 @@ using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
+using Microsoft.AspNetCore.Identity;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Options;
 using OtpNet;
 using RehabTrack.Records.Accounts;
 using RehabTrack.Records.People;
@@ -20,12 +22,18 @@ public sealed partial class NewServer : IAsyncLifetime
 {
     public const string Password = "heather-anvil-morning-7";
 
+    // Tests hash more often in a minute than a practice in a month.
+    private const int HurriedRounds = 1_000;
+
     private readonly string _folder = Directory.CreateTempSubdirectory("rehabtrack-door-").FullName;
     private WebApplication? _app;
+    private int _rounds;
 
     public Uri Address { get; private set; } = default!;
 
     public IServiceProvider Services => _app!.Services;
+
+    private PasswordHasherOptions Hashing => Services.GetRequiredService<IOptions<PasswordHasherOptions>>().Value;
 
     public string Code => Services.GetRequiredService<SetUpCode>().Text;
 
@@ -34,10 +42,14 @@ public sealed partial class NewServer : IAsyncLifetime
         await MigratedFolder.FillAsync(_folder);
         StartOptions options = StartOptions.Parse(["--data", _folder, "--urls", "http://127.0.0.1:0"]);
         _app = WebHost.Build(options);
+        (_rounds, Hashing.IterationCount) = (Hashing.IterationCount, HurriedRounds);
         await Opening.RunAsync(_app.Services, options);
         await _app.StartAsync();
         Address = new Uri(Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single());
     }
+
+    /// <summary>Hashes passwords from now on as a server does that no test hurries.</summary>
+    public void DoNotHurry() => Hashing.IterationCount = _rounds;
 
     public async Task DisposeAsync()
     {

@@ -1,4 +1,5 @@
 using System.Net;
+using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Storage;
 using Microsoft.Extensions.DependencyInjection;
 using RehabTrack.Rechecks.Exercise;
@@ -22,12 +23,14 @@ using RehabTrack.Web.Tests.Shared;
 namespace RehabTrack.Web.Tests.Leaks;
 
 /// <summary>A word is planted in every text that is said inside the practice, and is on no page, file or letter that leaves it.</summary>
-public sealed class LeakTests(RunningApp app) : IClassFixture<RunningApp>
+public sealed class LeakTests(WatchedServer watched) : IClassFixture<WatchedServer>
 {
+    private readonly RunningApp _app = watched.App;
+
     private const string Inside = "INSIDEWORD";
     private const string Released = "Released for you alone.";
 
-    private readonly ShareHouse _house = new(app.Services, app.Vet);
+    private readonly ShareHouse _house = new(watched.App.Services, watched.App.Vet);
 
     [Fact]
     public void Every_text_that_is_kept_is_said_to_be_internal_told_or_technical()
@@ -45,8 +48,8 @@ public sealed class LeakTests(RunningApp app) : IClassFixture<RunningApp>
         Planted planted = await PlantAsync();
         Assert.Empty(await NotPlantedAsync());
 
-        using HttpClient stranger = app.Browser();
-        using HttpClient vet = await app.BrowserAsync(app.Vet);
+        using HttpClient stranger = _app.Browser();
+        using HttpClient vet = await _app.BrowserAsync(_app.Vet);
         Dictionary<string, string> told = [];
         foreach (string page in planted.Pages)
         {
@@ -68,6 +71,41 @@ public sealed class LeakTests(RunningApp app) : IClassFixture<RunningApp>
 
         Assert.Contains(Released, told[planted.Pages[0]], StringComparison.Ordinal);
         Assert.Contains(Inside, await vet.GetStringAsync($"/cases/{planted.Case}"), StringComparison.Ordinal);
+    }
+
+    /// <summary>What is not loaded cannot be shown by a mistake of a page.</summary>
+    [Fact]
+    public async Task Behind_a_link_no_word_said_inside_is_even_read_from_the_database()
+    {
+        Planted planted = await PlantAsync();
+        await using RecordsContext records = await ContextAsync();
+        using HttpClient stranger = _app.Browser();
+        watched.Read.Watch(records.Database.GetConnectionString()!);
+        foreach (string page in planted.Pages)
+        {
+            watched.Read.Clear();
+            using HttpResponseMessage answer = await stranger.GetAsync(page);
+
+            Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+            Assert.True(
+                watched.Read.Cells.Any(cell => cell.Text.Contains("Leakless Bay", StringComparison.Ordinal)),
+                $"What {page} reads is not seen: {string.Join(", ", watched.Read.Cells.Select(cell => cell.Column).Distinct(StringComparer.Ordinal))}"
+            );
+            Assert.Equal(
+                [],
+                watched
+                    .Read.Cells.Where(cell => cell.Text.Contains(Inside, StringComparison.OrdinalIgnoreCase))
+                    // By which telephone and address the practice reaches the reader, the reader knows.
+                    .Where(cell =>
+                        !(
+                            cell.Column is "Mail" or "Phone"
+                            && planted.Readers.Any(reader => reader.ToString().Equals(cell.RowId, StringComparison.OrdinalIgnoreCase))
+                        )
+                    )
+                    .Select(cell => $"{page}: {cell.Column}")
+                    .Distinct(StringComparer.Ordinal)
+            );
+        }
     }
 
     private async Task<Planted> PlantAsync()
@@ -93,6 +131,7 @@ public sealed class LeakTests(RunningApp app) : IClassFixture<RunningApp>
         string report = await _house.ReportLinkAsync(injury, reader, "What follows was signed.");
         return new Planted(
             injury,
+            [owner, trainer, reader],
             [
                 own,
                 $"{own}/concern/{horse}",
@@ -210,7 +249,7 @@ public sealed class LeakTests(RunningApp app) : IClassFixture<RunningApp>
                 Finding = "planted",
                 FindingKey = "planted",
                 Reason = Inside,
-                SaidById = app.Vet.PersonId,
+                SaidById = _app.Vet.PersonId,
                 SaidAt = now,
             },
             new CareRecord
@@ -219,7 +258,7 @@ public sealed class LeakTests(RunningApp app) : IClassFixture<RunningApp>
                 HorseId = horse,
                 CaseId = injury,
                 From = today,
-                EnteredById = app.Vet.PersonId,
+                EnteredById = _app.Vet.PersonId,
                 EnteredAt = now,
             },
             new LinkWordRecord
@@ -231,7 +270,7 @@ public sealed class LeakTests(RunningApp app) : IClassFixture<RunningApp>
                 SecondExaminationId = examination,
                 SecondLevelCm = 20,
                 Reason = "",
-                SaidById = app.Vet.PersonId,
+                SaidById = _app.Vet.PersonId,
                 SaidAt = now,
                 WithdrawnAt = now,
             },
@@ -240,7 +279,7 @@ public sealed class LeakTests(RunningApp app) : IClassFixture<RunningApp>
                 Id = Guid.CreateVersion7(),
                 Subject = "",
                 Value = 1,
-                EnteredById = app.Vet.PersonId,
+                EnteredById = _app.Vet.PersonId,
                 EnteredAt = now,
             },
             new ReminderRecord
@@ -251,14 +290,14 @@ public sealed class LeakTests(RunningApp app) : IClassFixture<RunningApp>
                 Mail = "",
                 DueOn = today,
                 State = ReminderState.Refused,
-                BegunById = app.Vet.PersonId,
+                BegunById = _app.Vet.PersonId,
                 BegunAt = now,
             },
             new CallRecord
             {
                 Id = Guid.CreateVersion7(),
                 CaseId = injury,
-                NotedById = app.Vet.PersonId,
+                NotedById = _app.Vet.PersonId,
                 NotedAt = now,
             },
             new ImportFileRecord
@@ -267,14 +306,14 @@ public sealed class LeakTests(RunningApp app) : IClassFixture<RunningApp>
                 FileName = "",
                 Content = [1],
                 Checksum = "",
-                PersonId = app.Vet.PersonId,
+                PersonId = _app.Vet.PersonId,
                 HandedInAt = now,
             },
             new TypedFormRecord
             {
                 Id = Guid.CreateVersion7(),
                 HorseId = horse,
-                PersonId = app.Vet.PersonId,
+                PersonId = _app.Vet.PersonId,
                 FieldsJson = $$"""{"visit-note":"{{Inside}}"}""",
                 WrittenAt = now,
             },
@@ -328,9 +367,9 @@ public sealed class LeakTests(RunningApp app) : IClassFixture<RunningApp>
     }
 
     private async Task<RecordsContext> ContextAsync() =>
-        await app
+        await _app
             .Services.GetRequiredService<RecordsAccess>()
-            .OpenAsync(app.Vet.PracticeId, new Writer(app.Vet.PersonId, DateTime.UtcNow, Guid.NewGuid(), "Planted"), default);
+            .OpenAsync(_app.Vet.PracticeId, new Writer(_app.Vet.PersonId, DateTime.UtcNow, Guid.NewGuid(), "Planted"), default);
 
-    private sealed record Planted(Guid Case, IReadOnlyList<string> Pages, string Feed, string Visit);
+    private sealed record Planted(Guid Case, IReadOnlyList<Guid> Readers, IReadOnlyList<string> Pages, string Feed, string Visit);
 }

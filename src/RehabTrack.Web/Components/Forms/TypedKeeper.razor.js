@@ -48,10 +48,9 @@ class Keeper {
     root.addEventListener("change", this.remember);
     root.addEventListener("click", this.press);
     document.getElementById(reconnectBox)?.addEventListener("components-reconnect-state-changed", this.state);
-    // Whoever was faster than this script is typing already.
-    const early = document.activeElement;
-    if (root.contains(early) && "defaultValue" in early && early.type !== "checkbox" && early.value !== early.defaultValue) {
-      this.remembered({ target: early, type: "input" });
+    // Whoever was faster than this script has typed already.
+    for (const event of root.early ?? []) {
+      event.type === "click" ? this.pressed(event) : this.remembered(event);
     }
   }
 

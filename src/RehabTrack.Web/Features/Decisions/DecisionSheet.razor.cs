@@ -283,7 +283,7 @@ public sealed partial class DecisionSheet
             command => new ReleaseDecisionInput(command, latest.Id, latest.Version, wish.Owner, wish.Trainer, wish.WithPicture)
         );
         _releasing = false;
-        _releaseConflict = outcome.Problems.Any(problem => problem.Code == "changed-meanwhile");
+        _releaseConflict = ChangedMeanwhile.IsIn(outcome.Problems);
         _releaseProblems.Take(_releaseConflict ? [] : outcome.Problems);
         if (outcome.Succeeded || _releaseConflict)
         {

@@ -138,7 +138,7 @@ public sealed partial class AmendEntry
             return;
         }
 
-        if (outcome.Problems.Any(problem => problem.Code == "changed-meanwhile"))
+        if (ChangedMeanwhile.IsIn(outcome.Problems))
         {
             await MeetAsync();
             return;

@@ -12,7 +12,6 @@ namespace RehabTrack.Web.Features.Examinations;
 /// <summary>Keeps a draft while it is typed, meets another person's changes, and signs it.</summary>
 public sealed partial class DraftEntry
 {
-    private const string ChangedMeanwhile = "changed-meanwhile";
     private const string AlreadySigned = "already-signed";
     private const string CaseChanged = "case-changed-since-seen";
 
@@ -181,7 +180,7 @@ public sealed partial class DraftEntry
             return EntryStates.Sent;
         }
 
-        if (outcome.Problems.Any(problem => problem.Code == ChangedMeanwhile))
+        if (ChangedMeanwhile.IsIn(outcome.Problems))
         {
             await MeetAsync();
             return await SaveAsync();
@@ -261,7 +260,7 @@ public sealed partial class DraftEntry
                 return;
             }
 
-            if (outcome.Problems.Any(problem => problem.Code == ChangedMeanwhile))
+            if (ChangedMeanwhile.IsIn(outcome.Problems))
             {
                 await MeetAsync();
             }

@@ -9,7 +9,7 @@ const retryMilliseconds = 3000;
 const patienceMilliseconds = 8000;
 const commands = { "+": "insert", "-": "strike", "*": "repeat", "/": "sort" };
 
-// "saved" is what the server holds, by field: whoever was faster than this script is typing something else already.
+// "saved" is what the server holds, by field: whoever was faster than this script has typed something else already.
 export function attach(root, key, owner, saved) {
   return new Entry(root, key, owner, saved);
 }
@@ -20,9 +20,8 @@ class Entry {
     this.key = key;
     this.owner = owner;
     this.saved = this.texts();
-    const early = document.activeElement;
-    if (root.contains(early) && early.matches("input[data-field]")) {
-      this.saved[early.dataset.field] = saved[early.dataset.field] ?? "";
+    for (const field of (root.early ?? []).map((event) => event.target.dataset.field).filter(Boolean)) {
+      this.saved[field] = saved[field] ?? "";
     }
 
     this.half = new Set();

@@ -128,7 +128,7 @@ public sealed partial class OwnErrorEditor
             await ReloadAsync();
             Navigation.NavigateTo(Address, replace: true);
         }
-        else if (outcome.Problems.Any(problem => problem.Code == "changed-meanwhile"))
+        else if (ChangedMeanwhile.IsIn(outcome.Problems))
         {
             // Nothing was typed: what it would move now is shown, and it can be pressed again.
             await ReloadAsync();

@@ -158,7 +158,7 @@ public sealed partial class PlanEditor
             {
                 (_version, _kept, _notKept) = (outcome.Value.Version, sent, null);
             }
-            else if (outcome.Problems.Any(problem => problem.Code == "changed-meanwhile"))
+            else if (ChangedMeanwhile.IsIn(outcome.Problems))
             {
                 await MeetAsync();
                 // What nobody has to choose about is kept at once.
@@ -273,7 +273,7 @@ public sealed partial class PlanEditor
     /// <summary>Says why it was not signed. What was written meanwhile is shown, and counts as seen at the next attempt.</summary>
     private async Task TellAsync(IReadOnlyList<Rechecks.Quantities.Problem> problems)
     {
-        if (problems.Any(problem => problem.Code == "changed-meanwhile"))
+        if (ChangedMeanwhile.IsIn(problems))
         {
             await MeetAsync();
             await KeepAsync();

@@ -50,7 +50,7 @@ public sealed class StepEntry
     /// <summary>The rules that must suggest it.</summary>
     public HashSet<RuleCode> Rules { get; private init; } = [];
 
-    /// <summary>A word for those who work the horse.</summary>
+    /// <summary>A word beside the step, for the practice.</summary>
     public string? Note { get; set; }
 
     /// <summary>A step as fields show it.</summary>

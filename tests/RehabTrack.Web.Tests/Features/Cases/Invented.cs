@@ -123,6 +123,8 @@ internal static class Invented
                 Language = "en",
                 RecheckIntervalDays = 60,
                 IntervalIsUsual = true,
+                AccessKeptDays = null,
+                ContactKeptDays = null,
                 ShowChangeWhileEntering = showChange,
                 Settings = new AnalysisSettings(),
                 ErrorOrigins = new Dictionary<MeasuredSize, ErrorOrigin>(),

@@ -18,11 +18,14 @@ public sealed class PracticeEditorTests(EmptyPractice kept) : IClassFixture<Empt
         IRenderedComponent<PracticeEditor> page = tab.Render<PracticeEditor>();
         await page.TypeAsync("phone", "0043 1 111");
         await page.TypeAsync("interval", "50");
+        await page.TypeAsync("access-kept", "365");
         await kept.DoneAsync<ChangePractice, ChangePracticeInput, Saved>(
             ChangePracticeInput.Of(before, Guid.NewGuid()) with
             {
                 Phone = "0043 1 222",
                 ShowChangeWhileEntering = !before.ShowChangeWhileEntering,
+                AccessKeptDays = 400,
+                ContactKeptDays = 500,
             }
         );
 
@@ -30,9 +33,12 @@ public sealed class PracticeEditorTests(EmptyPractice kept) : IClassFixture<Empt
 
         page.AssertTaken(
             kept.Vet.Name,
+            $"{PracticePage.ContactKept}: 500",
             $"{PracticePage.ShowChange}: {(before.ShowChangeWhileEntering ? SuggestionTexts.No : SuggestionTexts.Yes)}"
         );
         page.AssertAsks("phone", "0043 1 111", "0043 1 222");
+        page.AssertAsks("access-kept", "365", "400");
+        await page.ChooseAsync("access-kept", theirs: false);
         Assert.Equal("50", page.Find("#interval").GetAttribute("value"));
         await page.ChooseAsync("phone", theirs: true);
         await page.Find("form").SubmitAsync();
@@ -42,6 +48,7 @@ public sealed class PracticeEditorTests(EmptyPractice kept) : IClassFixture<Empt
             ("0043 1 222", 50, !before.ShowChangeWhileEntering),
             (now.Phone, now.RecheckIntervalDays, now.ShowChangeWhileEntering)
         );
+        Assert.Equal((365, 500), (now.AccessKeptDays, now.ContactKeptDays));
         Assert.Empty(page.FindAll(".met"));
         Assert.NotNull(page.Find("[role=status] .notice"));
     }

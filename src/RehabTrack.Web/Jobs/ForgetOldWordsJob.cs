@@ -3,8 +3,8 @@ using RehabTrack.Records.Start;
 
 namespace RehabTrack.Web.Jobs;
 
-/// <summary>Once a day, and at the start, lets go of notes of access that were kept long enough.</summary>
-public sealed partial class ForgetAccessJob(ForgetAccess forget, TimeProvider time, ILogger<ForgetAccessJob> log) : BackgroundService
+/// <summary>Once a day, and at the start, lets go of words about people that were kept long enough.</summary>
+public sealed partial class ForgetOldWordsJob(ForgetOldWords forget, TimeProvider time, ILogger<ForgetOldWordsJob> log) : BackgroundService
 {
     private static readonly TimeSpan Pause = TimeSpan.FromDays(1);
 
@@ -31,9 +31,9 @@ public sealed partial class ForgetAccessJob(ForgetAccess forget, TimeProvider ti
         } while (await daily.WaitForNextTickAsync(stoppingToken));
     }
 
-    [LoggerMessage(Level = LogLevel.Warning, Message = "Notes of access could not be emptied; it is tried again tomorrow.")]
+    [LoggerMessage(Level = LogLevel.Warning, Message = "What was kept long enough could not be emptied; it is tried again tomorrow.")]
     private partial void LogPutOff(Exception busy);
 
-    [LoggerMessage(Level = LogLevel.Information, Message = "{Count} notes of access were kept long enough and are emptied.")]
+    [LoggerMessage(Level = LogLevel.Information, Message = "{Count} lines of the trail were kept long enough and are emptied.")]
     private partial void LogEmptied(int count);
 }
