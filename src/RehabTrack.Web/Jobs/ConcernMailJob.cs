@@ -7,19 +7,35 @@ namespace RehabTrack.Web.Jobs;
 
 /// <summary>
 /// Sends the mail about concerns, one after the other, while the pages answer; what follows a letter about the same horse closely goes together
-/// in the next.
+/// in the next. When the server ends, what waits for its letter gets it at once, as long as there is time.
 /// </summary>
 public sealed partial class ConcernMailJob(ConcernBell bell, ConcernMail mail, TimeProvider time, ILogger<ConcernMailJob> log)
     : BackgroundService
 {
     private static readonly TimeSpan Pause = TimeSpan.FromMinutes(new ShareSettings().ConcernLetterMinutes);
 
+    // A server that is told to end has five seconds in all.
+    private static readonly TimeSpan LastWords = TimeSpan.FromSeconds(2);
+
     /// <inheritdoc />
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
         ConcernRounds rounds = new(Pause);
-        while (!stoppingToken.IsCancellationRequested)
+        try
         {
+            await SendAsTheyComeAsync(rounds, stoppingToken);
+        }
+        catch (OperationCanceledException) when (stoppingToken.IsCancellationRequested)
+        {
+            await SendLastAsync(rounds);
+        }
+    }
+
+    private async Task SendAsTheyComeAsync(ConcernRounds rounds, CancellationToken stoppingToken)
+    {
+        while (true)
+        {
+            stoppingToken.ThrowIfCancellationRequested();
             while (bell.Rung.TryRead(out ConcernRing? ring))
             {
                 if (rounds.IsNow(ring, time.GetUtcNow()))
@@ -34,6 +50,31 @@ public sealed partial class ConcernMailJob(ConcernBell bell, ConcernMail mail, T
             }
 
             await WaitAsync(rounds.Next, stoppingToken);
+        }
+    }
+
+    private async Task SendLastAsync(ConcernRounds rounds)
+    {
+        using CancellationTokenSource end = new(LastWords);
+        List<(ConcernRing Latest, int Count)> last = [];
+        while (bell.Rung.TryRead(out ConcernRing? ring))
+        {
+            if (rounds.IsNow(ring, time.GetUtcNow()))
+            {
+                last.Add((ring, 1));
+            }
+        }
+
+        try
+        {
+            foreach ((ConcernRing latest, int count) in last.Concat(rounds.Waiting()))
+            {
+                await SendAsync(latest, count, end.Token);
+            }
+        }
+        catch (OperationCanceledException) when (end.IsCancellationRequested)
+        {
+            // Those that are left stand on the start page, as all do.
         }
     }
 

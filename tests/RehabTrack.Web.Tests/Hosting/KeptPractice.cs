@@ -31,9 +31,9 @@ public abstract class KeptPractice : IAsyncLifetime
 
     public async Task InitializeAsync()
     {
-        await MigratedFolder.FillAsync(_folder);
+        await FillAsync(_folder);
         ServiceCollection services = new();
-        Register(services);
+        Register(services, _folder);
         _services = services.BuildServiceProvider();
         await Services.GetRequiredService<SqliteStart>().RunAsync();
         Vet = await FoundAsync(Services);
@@ -51,7 +51,7 @@ public abstract class KeptPractice : IAsyncLifetime
     {
         BunitContext tab = new();
         tab.JSInterop.Mode = JSRuntimeMode.Loose;
-        Register(tab.Services);
+        Register(tab.Services, _folder);
         tab.Services.AddMudServices();
         tab.Services.AddScoped<CurrentActor>();
         tab.Services.AddScoped<ConfirmationDesk>();
@@ -86,13 +86,18 @@ public abstract class KeptPractice : IAsyncLifetime
         return new Actor(Vet.PracticeId, saved.Id, Role.Assistant, "Pia Thorn");
     }
 
+    /// <summary>Puts the database into its folder.</summary>
+    protected virtual Task FillAsync(string folder) => MigratedFolder.FillAsync(folder);
+
+    /// <summary>Makes the practice, and yields its vet.</summary>
     protected abstract Task<Actor> FoundAsync(IServiceProvider services);
 
-    private void Register(IServiceCollection services)
+    /// <summary>The records of a folder, on that morning.</summary>
+    protected static void Register(IServiceCollection services, string folder)
     {
         services.AddSingleton<TimeProvider>(new FakeTimeProvider(Morning));
         services.AddRecords();
-        services.AddSqliteRecords(_folder);
+        services.AddSqliteRecords(folder);
     }
 
     private sealed class Somebody(Actor actor) : AuthenticationStateProvider

@@ -48,15 +48,18 @@ class Keeper {
     root.addEventListener("change", this.remember);
     root.addEventListener("click", this.press);
     document.getElementById(reconnectBox)?.addEventListener("components-reconnect-state-changed", this.state);
-    // Whoever was faster than this script has typed already.
+    // Whoever was faster than this script has typed already: that stands, and is not put back.
+    const earlier = new Map(Object.entries(this.kept));
     for (const event of root.early ?? []) {
       event.type === "click" ? this.pressed(event) : this.remembered(event);
     }
+
+    this.left = Object.keys(this.kept).filter((name) => earlier.has(name) && earlier.get(name) === this.kept[name]);
   }
 
   // How many fields an earlier visit left. They are put back as the page draws them: what was chosen first, as other fields follow from it.
   restore() {
-    this.waiting = new Map(Object.entries(this.kept));
+    this.waiting = new Map(this.left.map((name) => [name, this.kept[name]]));
     const count = this.waiting.size;
     if (count > 0) {
       this.putBack();

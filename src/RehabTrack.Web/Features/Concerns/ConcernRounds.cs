@@ -50,5 +50,9 @@ public sealed class ConcernRounds(TimeSpan pause)
         return due;
     }
 
+    /// <summary>The letters that wait, whatever the time: for a server that ends.</summary>
+    public IReadOnlyList<(ConcernRing Latest, int Count)> Waiting() =>
+        [.. _rounds.Values.Where(round => round.Latest is not null).Select(round => (round.Latest!, round.Count))];
+
     private sealed record Round(DateTimeOffset Until, ConcernRing? Latest, int Count);
 }

@@ -125,6 +125,32 @@ public sealed class ConcernMailTests(EmptyPractice kept) : IClassFixture<EmptyPr
         Assert.Contains("number 5", letters[1].TextBody, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task What_waits_for_its_letter_when_the_server_ends_gets_it_then()
+    {
+        await using LoopbackMailServer server = new();
+        await VetAsync("Merle Ashdown", "merle@practice.example");
+        HorseInRehab horse = await HorseInRehab.BuildAsync(kept, "Sedge Water");
+        FakeTimeProvider time = new(DateTimeOffset.UnixEpoch);
+        ConcernBell bell = new();
+        using ConcernMailJob job = new(bell, Mail(server.Port), time, NullLogger<ConcernMailJob>.Instance);
+        await job.StartAsync(default);
+        bell.Ring(horse.Trainer, horse.Id, await horse.ConcernAsync("warm, number 1"));
+        await ToAsync(server, "merle@practice.example", 1, time, TimeSpan.Zero);
+        bell.Ring(horse.Trainer, horse.Id, await horse.ConcernAsync("warm, number 2"));
+        bell.Ring(horse.Trainer, horse.Id, await horse.ConcernAsync("warm, number 3"));
+        while (bell.Rung.Count > 0)
+        {
+            await Task.Yield();
+        }
+
+        await job.StopAsync(default);
+
+        MimeMessage[] letters = await ToAsync(server, "merle@practice.example", 2, time, TimeSpan.Zero);
+        Assert.Equal(2, letters.Length);
+        Assert.Contains("since the last letter: 2", letters[1].TextBody, StringComparison.Ordinal);
+    }
+
     /// <summary>Lets time pass, again and again, until somebody has so many letters.</summary>
     private static async Task<MimeMessage[]> ToAsync(
         LoopbackMailServer server,
