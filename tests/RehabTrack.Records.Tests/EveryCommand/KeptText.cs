@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Text.Json;
 using Microsoft.Data.Sqlite;
 
@@ -9,8 +8,6 @@ internal static class KeptText
 {
     /// <summary>The history and the answers repeat what was written: they prove nothing of the record itself.</summary>
     private static readonly string[] Echoes = ["Change", "AppliedCommand", "__EFMigrationsHistory", "__EFMigrationsLock"];
-
-    private static readonly ConcurrentDictionary<string, HashSet<string>> Read = new(StringComparer.Ordinal);
 
     public static HashSet<string> Of(string database)
     {
@@ -28,7 +25,7 @@ internal static class KeptText
                 {
                     if (rows.GetValue(column) is string text)
                     {
-                        texts.UnionWith(Inside(text));
+                        Add(texts, text);
                     }
                 }
             }
@@ -61,20 +58,14 @@ internal static class KeptText
         return tables;
     }
 
-    // A test reads its file hundreds of times, and most cells of it stay as they are.
-    private static HashSet<string> Inside(string text)
+    private static void Add(HashSet<string> texts, string text)
     {
+        texts.Add(text);
         if (text is not ['{' or '[', ..])
         {
-            return [text];
+            return;
         }
 
-        if (Read.TryGetValue(text, out HashSet<string>? known))
-        {
-            return known;
-        }
-
-        HashSet<string> texts = new(StringComparer.Ordinal) { text };
         try
         {
             using JsonDocument document = JsonDocument.Parse(text);
@@ -84,8 +75,6 @@ internal static class KeptText
         {
             // A text that only begins like JSON.
         }
-
-        return Read[text] = texts;
     }
 
     private static void Add(HashSet<string> texts, JsonElement element)

@@ -18,7 +18,7 @@ internal static class NaughtyHorse
     /// <returns>The pages by what they are, each with its address for this horse.</returns>
     public static async Task<IReadOnlyList<(string Page, string Address)>> PagesAsync(RunningApp app, ShareHouse house, string text)
     {
-        DateOnly today = DateOnly.FromDateTime(DateTime.UtcNow);
+        DateOnly today = await house.TodayAsync();
         // What steers a terminal is no word and is refused: the records say so elsewhere.
         string words = string.Concat(text.Where(letter => !char.IsControl(letter)));
         Guid yard = (

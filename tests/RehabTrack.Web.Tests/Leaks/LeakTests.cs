@@ -110,7 +110,7 @@ public sealed class LeakTests(WatchedServer watched) : IClassFixture<WatchedServ
 
     private async Task<Planted> PlantAsync()
     {
-        DateOnly today = DateOnly.FromDateTime(DateTime.UtcNow);
+        DateOnly today = await _house.TodayAsync();
         Guid owner = await _house.PersonAsync("Owner Alder", Role.Owner);
         Guid trainer = await _house.PersonAsync("Trainer Cedar", Role.Trainer);
         Guid reader = await _house.PersonAsync("Anwen Quill", Role.ReferringVet);

@@ -5,6 +5,7 @@ using RehabTrack.Records.Cases;
 using RehabTrack.Records.Examinations;
 using RehabTrack.Records.Horses;
 using RehabTrack.Records.People;
+using RehabTrack.Records.Practices;
 using RehabTrack.Records.Referrals;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
@@ -99,8 +100,11 @@ internal sealed class ShareHouse(IServiceProvider services, Actor vet)
     public Task<Saved> ReleaseAsync(Guid injury, Guid person, string words) =>
         AskAsync<ReleaseReport, ReleaseReportInput, Saved>(new ReleaseReportInput(Guid.NewGuid(), injury, person, words));
 
+    /// <summary>The practice's date, which is another one than that of UTC for some hours of a day.</summary>
+    public async Task<DateOnly> TodayAsync() => (await AskAsync<GetPractice, NoInput, PracticeView>(NoInput.Value)).Today;
+
     /// <summary>Signs an examination of the horse's first case.</summary>
-    public async Task<Guid> SignedCaseAsync(Guid horse, DateOnly? today = null, string note = "internal of the examination")
+    public async Task<Guid> SignedCaseAsync(Guid horse, string note = "internal of the examination")
     {
         HorseView view = await AskAsync<GetHorse, Guid, HorseView>(horse);
         Guid injury = view.Cases[0].Id;
@@ -120,7 +124,7 @@ internal sealed class ShareHouse(IServiceProvider services, Actor vet)
                 Version = started.Version,
                 Content = new ExaminationContent
                 {
-                    Date = (today ?? DateOnly.FromDateTime(DateTime.UtcNow)).AddDays(-3),
+                    Date = (await TodayAsync()).AddDays(-3),
                     Note = note,
                     Readings = [Reading(16, 0), Reading(18, 0.3), Reading(20, 0)],
                 },

@@ -41,7 +41,7 @@ internal sealed class WalkRecords
     {
         ShareHouse house = new(services, vet);
         WalkRecords records = new(mark);
-        DateOnly today = DateOnly.FromDateTime(DateTime.UtcNow);
+        DateOnly today = await house.TodayAsync();
         Guid yard = (
             await house.AskAsync<SaveYard, SaveYardInput, Saved>(
                 new SaveYardInput

@@ -82,6 +82,6 @@ public sealed class CaseReportsTests(EmptyPractice practice) : IClassFixture<Emp
     {
         Guid reader = await _house.PersonAsync($"Anwen of {name}", Role.ReferringVet);
         Guid horse = await _house.HorseAsync(name, null, null, reader);
-        return (await _house.SignedCaseAsync(horse, DateOnly.FromDateTime(KeptPractice.Morning.UtcDateTime)), reader);
+        return (await _house.SignedCaseAsync(horse), reader);
     }
 }
