@@ -7,8 +7,8 @@ using RehabTrack.Records.Room;
 namespace RehabTrack.Records.Covers;
 
 /// <summary>
-/// Sets a vet to stand in for another from a day to a day, or changes who and when. On these days the covering vet may sign for the horses of the vet who is
-/// away, in their own name.
+/// Sets a vet to stand in for another from a day to a day, or changes who and when. On these days the covering vet may sign for the horses of
+/// the vet who is away, in their own name.
 /// </summary>
 public sealed class SaveCover(RecordsAccess access) : Command<SaveCoverInput, Saved>(access)
 {

@@ -55,36 +55,21 @@ internal static class ExerciseRows
             .Where(line => line.Kind == ExerciseEntryKind.DecisionSigned || line.Kind == ExerciseEntryKind.PlanSigned);
 
     /// <summary>The lines of some horses, in the order in which they were recorded.</summary>
-    public static async Task<ILookup<Guid, ExerciseEntryRecord>> LinesAsync(
+    public static Task<ILookup<Guid, ExerciseEntryRecord>> LinesAsync(
         RecordsContext records,
         Guid[] horseIds,
         CancellationToken cancellation
-    ) =>
-        (
-            await records
-                .ExerciseEntries.AsNoTracking()
-                .Where(entry => horseIds.Contains(entry.HorseId))
-                .OrderBy(entry => entry.Number)
-                .ToListAsync(cancellation)
-        ).ToLookup(entry => entry.HorseId);
+    ) => InOrderAsync(records.ExerciseEntries, horseIds, cancellation);
 
     /// <summary>
-    /// The lines of some horses for a reader from outside: what permits follow from, without what was said beside a line and for whom, a
-    /// vet's reasons, the words beside a step and at its gate. These stay in the database.
+    /// The same for a reader from outside: what permits follow from, without what was said beside a line and for whom, a vet's reasons, the
+    /// words beside a step and at its gate. These stay in the database.
     /// </summary>
-    public static async Task<ILookup<Guid, ExerciseEntryRecord>> OutsideLinesAsync(
+    public static Task<ILookup<Guid, ExerciseEntryRecord>> OutsideLinesAsync(
         RecordsContext records,
         Guid[] horseIds,
         CancellationToken cancellation
-    ) =>
-        (
-            await records
-                .ExerciseEntries.ForOutside()
-                .AsNoTracking()
-                .Where(entry => horseIds.Contains(entry.HorseId))
-                .OrderBy(entry => entry.Number)
-                .ToListAsync(cancellation)
-        ).ToLookup(entry => entry.HorseId);
+    ) => InOrderAsync(records.ExerciseEntries.ForOutside(), horseIds, cancellation);
 
     /// <summary>
     /// All that permits of some horses follow from: their lines, and their cases and signed examinations, each at the moment it was
@@ -201,6 +186,19 @@ internal static class ExerciseRows
     /// <summary>What was said beside a line, and what the person was shown; null where nothing was kept.</summary>
     public static LogWords? WordsOf(ExerciseEntryRecord line) =>
         line.MoreJson is { } json ? JsonSerializer.Deserialize<LogWords>(json, RecordJson.Options) : null;
+
+    private static async Task<ILookup<Guid, ExerciseEntryRecord>> InOrderAsync(
+        IQueryable<ExerciseEntryRecord> lines,
+        Guid[] horseIds,
+        CancellationToken cancellation
+    ) =>
+        (
+            await lines
+                .AsNoTracking()
+                .Where(entry => horseIds.Contains(entry.HorseId))
+                .OrderBy(entry => entry.Number)
+                .ToListAsync(cancellation)
+        ).ToLookup(entry => entry.HorseId);
 
     private static PermitHistory Of(
         IEnumerable<ExerciseEntryRecord> lines,

@@ -1,14 +1,12 @@
 using System.Security.Cryptography;
-using Microsoft.EntityFrameworkCore;
 using RehabTrack.Rechecks.Quantities;
 using RehabTrack.Records.Keeping;
-using RehabTrack.Records.Practices;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
 
 namespace RehabTrack.Records.Imports;
 
-/// <summary>Keeps a file that was handed in, for as long as <c>shared/retention.json</c> says.</summary>
+/// <summary>Keeps a file that was handed in, until what is old is forgotten.</summary>
 public sealed class StageImportFile(RecordsAccess access) : Command<StageImportFileInput, Saved>(access)
 {
     private const double BytesPerMegabyte = 1_000_000;
@@ -35,8 +33,6 @@ public sealed class StageImportFile(RecordsAccess access) : Command<StageImportF
             return checks.Problems;
         }
 
-        DateTime old = session.Now.AddDays(-Retention.ImportFileDays);
-        await session.Records.ImportFiles.Where(file => file.HandedInAt < old).ExecuteDeleteAsync(cancellation);
         ImportFileRecord staged = new()
         {
             Id = session.NewId(),

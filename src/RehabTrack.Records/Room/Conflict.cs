@@ -18,7 +18,7 @@ internal sealed class Conflict
     {
         if (!Equals(kept, entered))
         {
-            problems.Add(new(field, Room.ChangedMeanwhile.Code, RecordText.Of(kept), RecordText.Of(entered)));
+            problems.Add(new(field, ChangedMeanwhile.Code, RecordText.Of(kept), RecordText.Of(entered)));
         }
 
         return this;
