@@ -2,6 +2,7 @@ using System.Data.Common;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Diagnostics;
 using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.Extensions.Caching.Memory;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using RehabTrack.Records.Backups;
@@ -15,6 +16,9 @@ namespace RehabTrack.Records.Sqlite;
 public static class SqliteRecordsServices
 {
     private static readonly DurabilityInterceptor Durability = new();
+
+    /// <summary>Models and compiled questions of all contexts; the size is that which the framework gives a cache of its own.</summary>
+    private static readonly MemoryCache Models = new(new MemoryCacheOptions { SizeLimit = 10_240 });
 
     /// <summary>Adds the database; call <see cref="SqliteStart.RunAsync"/> before anything is asked of it.</summary>
     /// <param name="services">The services.</param>
@@ -41,6 +45,16 @@ public static class SqliteRecordsServices
         return services;
     }
 
+    /// <summary>
+    /// Makes the model of the records, which all that reads and writes them shares. It is the longest part of a start, and needs nothing of the
+    /// rest.
+    /// </summary>
+    public static void MakeModel()
+    {
+        using RecordsContext records = new RecordsDesignFactory().CreateDbContext([]);
+        _ = records.Model;
+    }
+
     internal static void Configure(DbContextOptionsBuilder options, string connectionString)
     {
         options.UseSqlite(connectionString, ChooseMigrations);
@@ -60,6 +74,7 @@ public static class SqliteRecordsServices
     private static void Configure(DbContextOptionsBuilder options)
     {
         options.AddInterceptors(Durability);
+        options.UseMemoryCache(Models);
         // A migration that rebuilds a table stands alone, so that one that was stopped is done again at the next start.
         options.ConfigureWarnings(warnings => warnings.Ignore(RelationalEventId.NonTransactionalMigrationOperationWarning));
         RecordsOptions.AddTo(options);

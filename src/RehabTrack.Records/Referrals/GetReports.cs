@@ -2,7 +2,6 @@ using Microsoft.EntityFrameworkCore;
 using RehabTrack.Records.Keeping;
 using RehabTrack.Records.Rights;
 using RehabTrack.Records.Room;
-using RehabTrack.Records.Shares;
 
 namespace RehabTrack.Records.Referrals;
 
@@ -20,16 +19,9 @@ public sealed class GetReports(RecordsAccess access) : UseCase<NoInput, IReadOnl
         CancellationToken cancellation
     )
     {
-        RecordsContext records = session.Records;
-        Guid personId = session.Person.Id;
-        IQueryable<ReportRecord> own = LivingShares.Reports(records).Where(report => report.PersonId == personId);
-        if (session.Scope is { } scope)
-        {
-            Guid only = scope.ReportId ?? Guid.Empty;
-            own = own.Where(report => report.Id == only);
-        }
-
-        List<ReportRecord> reports = await own.OrderByDescending(report => report.ReleasedAt)
+        List<ReportRecord> reports = await ReportRows
+            .Own(session)
+            .OrderByDescending(report => report.ReleasedAt)
             .ThenByDescending(report => report.Id)
             .ToListAsync(cancellation);
         return reports

@@ -38,6 +38,33 @@ internal static class ReportRows
             .OrderByDescending(period => period.Id)
             .FirstOrDefaultAsync(cancellation);
 
+    /// <summary>What was released for the person who asks, while they stand beside the horse; behind a share link the one that it opens.</summary>
+    public static IQueryable<ReportRecord> Own(RecordsSession session)
+    {
+        Guid personId = session.Person.Id;
+        IQueryable<ReportRecord> own = LivingShares.Reports(session.Records).Where(report => report.PersonId == personId);
+        if (session.Scope is { } scope)
+        {
+            Guid only = scope.ReportId ?? Guid.Empty;
+            own = own.Where(report => report.Id == only);
+        }
+
+        return own;
+    }
+
+    /// <summary>What was released on cases that are not put away.</summary>
+    public static IQueryable<ReportRecord> OfPractice(RecordsContext records) =>
+        records
+            .Reports.AsNoTracking()
+            .Where(report =>
+                report.ArchivedAt == null
+                && records.Cases.Any(injury =>
+                    injury.Id == report.CaseId
+                    && injury.ArchivedAt == null
+                    && records.Horses.Any(horse => horse.Id == injury.HorseId && horse.ArchivedAt == null)
+                )
+            );
+
     public static ReportContent Read(ReportRecord report) =>
         JsonSerializer.Deserialize<ReportContent>(report.ContentJson, RecordJson.Options)!;
 

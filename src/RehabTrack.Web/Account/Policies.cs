@@ -18,6 +18,9 @@ public static class Policies
     /// <summary>Vets who sent a horse.</summary>
     public const string ReferringVet = "referring-vet";
 
+    /// <summary>Who may read released reports: vets who sent a horse, and those who work in the practice.</summary>
+    public const string ReportReaders = "report-readers";
+
     /// <summary>Those who may report a concern from outside the practice: trainers and owners.</summary>
     public const string Outside = "outside";
 
@@ -29,6 +32,10 @@ public static class Policies
         options.AddPolicy(Trainer, policy => policy.RequireRole(Names(role => role == Role.Trainer)));
         options.AddPolicy(Owner, policy => policy.RequireRole(Names(role => role == Role.Owner)));
         options.AddPolicy(ReferringVet, policy => policy.RequireRole(Names(role => role == Role.ReferringVet)));
+        options.AddPolicy(
+            ReportReaders,
+            policy => policy.RequireRole(Names(role => RightsTable.ReachOf(role, Right.SeeReports) != Reach.None))
+        );
         options.AddPolicy(Outside, policy => policy.RequireRole(Names(role => role is Role.Trainer or Role.Owner)));
         options.FallbackPolicy = new AuthorizationPolicyBuilder().RequireAuthenticatedUser().Build();
     }

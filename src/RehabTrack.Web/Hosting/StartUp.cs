@@ -19,7 +19,10 @@ public static class StartUp
         try
         {
             StartOptions options = StartOptions.Parse(arguments);
+            // After a power cut nobody should wait: the model is made while the server is put together.
+            Task model = Task.Run(SqliteRecordsServices.MakeModel);
             await using WebApplication app = WebHost.Build(options);
+            await model;
             await Opening.RunAsync(app.Services, options);
             await app.StartAsync();
             await AnnounceAsync(app, options);

@@ -12,6 +12,7 @@ using RehabTrack.Web.Features.Reminders;
 using RehabTrack.Web.Features.Trail;
 using RehabTrack.Web.Jobs;
 using RehabTrack.Web.Shared.Links;
+using RehabTrack.Web.Shared.Referrals;
 using RehabTrack.Web.Shared.Yard;
 using RehabTrack.Web.Shell;
 using IPNetwork = System.Net.IPNetwork;
@@ -162,6 +163,7 @@ public static class WebHost
         app.MapImports();
         app.MapCalendars();
         app.MapYard();
+        app.MapReports();
         app.MapTrail();
         app.MapPersonFile();
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(mode => mode.ContentSecurityFrameAncestorsPolicy = "'none'");

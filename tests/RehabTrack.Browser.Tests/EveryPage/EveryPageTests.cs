@@ -3,7 +3,7 @@ using RehabTrack.Browser.Tests.Harness;
 
 namespace RehabTrack.Browser.Tests.EveryPage;
 
-[Collection(BrowserCollection.Name)]
+[Collection(PagesCollection.Name)]
 public sealed class EveryPageTests(ChromiumFixture chromium, DemoFixture demo)
 {
     private const int PictureHeightLimit = 1700;

@@ -2,7 +2,7 @@ using Microsoft.Playwright;
 
 namespace RehabTrack.Browser.Tests.Harness;
 
-/// <summary>One Chromium for all browser tests: the distribution's, never a downloaded one.</summary>
+/// <summary>One Chromium for all tests of a collection: the distribution's, never a downloaded one.</summary>
 public sealed class ChromiumFixture : IAsyncLifetime
 {
     private static readonly string[] Places = ["/usr/bin/chromium-headless-shell", "/usr/bin/chromium", "/usr/bin/chromium-browser"];

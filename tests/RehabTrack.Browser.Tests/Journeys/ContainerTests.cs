@@ -10,6 +10,7 @@ namespace RehabTrack.Browser.Tests.Journeys;
 /// The published app as the image starts it: with the environment and the command of the Dockerfile, read from there, but for the port and the
 /// volume, which this machine chooses.
 /// </summary>
+[Collection(BrowserCollection.Name)]
 public sealed class ContainerTests
 {
     private const string Volume = "/data";

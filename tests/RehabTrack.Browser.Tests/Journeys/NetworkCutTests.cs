@@ -49,7 +49,7 @@ public sealed class NetworkCutTests(ChromiumFixture chromium, OwnDemoFixture dem
     {
         await using CutLine line = new(demo.App);
         await using Visit visit = await chromium.VisitAsync(line, Screen.Desktop);
-        await visit.SignInAsync("Vet");
+        await visit.SignInByNameAsync("Tamsin Orrel");
         await DemoPages.OpenEntryAsync(visit, "Old Saltmarsh");
         ILocator[] cells = await FirstCellsAsync(visit.Page);
         string address = new Uri(visit.Page.Url).AbsolutePath;
@@ -61,7 +61,14 @@ public sealed class NetworkCutTests(ChromiumFixture chromium, OwnDemoFixture dem
 
         await visit.Page.CloseAsync(new() { RunBeforeUnload = false });
         line.Mend();
+        // On a tablet that several people use it waits for whoever typed it.
+        await using Visit colleague = new(await window.NewPageAsync(), ownsContext: false);
+        await colleague.SignInByNameAsync("Ivo Penhallick");
+        await colleague.OpenAsync(address);
+        await Assertions.Expect(State(colleague, "sent")).ToBeVisibleAsync();
+        await Assertions.Expect(colleague.Page.Locator($"[data-field='{field}']")).Not.ToHaveValueAsync("0,33");
         await using Visit again = new(await window.NewPageAsync(), ownsContext: false);
+        await again.SignInByNameAsync("Tamsin Orrel");
         await again.OpenAsync(address);
 
         await Assertions.Expect(again.Page.Locator($"[data-field='{field}']")).ToHaveValueAsync("0,33");

@@ -59,4 +59,33 @@ public sealed class TypedElsewhereTests(ChromiumFixture chromium, OwnDemoFixture
         Assert.Empty(phone.Complaints);
         Assert.Empty(colleague.Complaints);
     }
+
+    [Fact]
+    public async Task Who_begins_a_decision_afresh_can_bring_back_what_was_typed()
+    {
+        await using Visit visit = await chromium.VisitAsync(demo.App, Screen.Phone);
+        await visit.SignInByNameAsync("Ivo Penhallick");
+        await DemoPages.OpenBelowHorseAsync(visit, "Tansy Fathom", "/decision");
+        string address = new Uri(visit.Page.Url).AbsolutePath;
+        ILocator reason = visit.Page.Locator("#decision-reason");
+        ILocator told = visit.Page.Locator(".typed-keeper > .notice[role=status]");
+        await visit.Page.Locator("button[data-kind=Pause]").ClickAsync();
+        await reason.FillAsync("typed with gloves");
+        await visit.Page.WaitForFunctionAsync(IsTaken);
+        await visit.OpenAsync(address);
+        await Assertions.Expect(reason).ToHaveValueAsync("typed with gloves");
+
+        await told.GetByRole(AriaRole.Button, new LocatorGetByRoleOptions { Name = "Start afresh" }).ClickAsync();
+        await Assertions.Expect(told).ToContainTextAsync("2 entries typed here earlier were set aside.");
+        await Assertions.Expect(visit.Page.Locator("button[data-kind=Pause]")).ToHaveAttributeAsync("aria-pressed", "false");
+
+        await told.GetByRole(AriaRole.Button).ClickAsync();
+        await Assertions.Expect(reason).ToHaveValueAsync("typed with gloves");
+        await visit.Page.WaitForFunctionAsync(IsTaken);
+        // The server has it again, and nothing waits to be brought back twice.
+        await visit.OpenAsync(address);
+        await Assertions.Expect(reason).ToHaveValueAsync("typed with gloves");
+        await Assertions.Expect(told).ToContainTextAsync("They are back in their places.");
+        Assert.Empty(visit.Complaints);
+    }
 }

@@ -12,6 +12,7 @@ internal static class KillDrill
     private const int MostWrites = 60;
     private const int LongestMilliseconds = 40;
     private const int AppEvery = 20;
+    private const int ToldEvery = 20;
     private const double LongestStartSeconds = 2;
 
     /// <param name="rounds">How often it is killed.</param>
@@ -42,6 +43,13 @@ internal static class KillDrill
             if (round % AppEvery == 0 && await PublishedApp.StartAsync(data) is { } seconds)
             {
                 appStarts.Add(seconds);
+            }
+
+            if ((round + 1) % ToldEvery == 0)
+            {
+                await Console.Error.WriteLineAsync(
+                    string.Create(CultureInfo.InvariantCulture, $"{round + 1} kills, {all.Writes} acknowledged writes, {lost.Count} lost")
+                );
             }
         }
 

@@ -129,7 +129,7 @@ public sealed class GateConventionTests(GateConventionTests.Doors doors) : IClas
                 Role.Assistant => ForVetsOnly.Contains(type) || NotForAssistants.Contains(type),
                 Role.Trainer => !forEverybody.Contains(type) && !forTrainers.Contains(type),
                 Role.Owner => !forEverybody.Contains(type) && !forOwners.Contains(type),
-                Role.ReferringVet => !forEverybody.Contains(type) && type != typeof(GetReports),
+                Role.ReferringVet => !forEverybody.Contains(type) && type != typeof(GetReports) && type != typeof(GetReport),
             };
 
             Assert.Equal(refused, await CodeAsync(doors.House, type, doors.People[role]) == "not-allowed");

@@ -87,6 +87,11 @@ public sealed class ReportTests
 
         Assert.Equal(["first"], (await ReadAsync(at, one)).Select(report => report.Content.Words));
         Assert.Equal(["second"], (await ReadAsync(at, two)).Select(report => report.Content.Words));
+        Assert.Equal("first", Value(await at.House.Get<GetReport>().ExecuteAsync(one, first.Id)).Content.Words);
+        Assert.Equal("not-found", Code(await at.House.Get<GetReport>().ExecuteAsync(one, second.Id)));
+        Assert.Equal("not-allowed", Code(await at.House.Get<GetReport>().ExecuteAsync(reader, first.Id)));
+        Assert.Equal("not-allowed", Code(await at.House.Get<GetReport>().ExecuteAsync(at.Owner, first.Id)));
+        Assert.Equal("second", Value(await at.House.Get<GetReport>().ExecuteAsync(at.House.Vet, second.Id)).Content.Words);
         Assert.Equal("not-allowed", Code(await at.House.Get<GetReports>().ExecuteAsync(reader, NoInput.Value)));
         Assert.Equal("not-allowed", Code(await at.House.Get<GetYard>().ExecuteAsync(one, NoInput.Value)));
         Assert.Equal("not-allowed", Code(await at.House.Get<ListReports>().ExecuteAsync(one, at.Case)));

@@ -13,6 +13,7 @@ internal enum Subject
     Person,
     Yard,
     ImportFile,
+    Report,
 
     /// <summary>The secret of the practice's calendar.</summary>
     Calendar,

@@ -90,7 +90,7 @@ public sealed class WalkHouse : IAsyncLifetime
         Links[Walker.Trainer] = (
             await house.LinkAsync(People[Walker.Trainer].PersonId, HorseRelation.Trainer, null, _records[Whose.Own].Yard)
         ).Path;
-        Links[Walker.ReferringVet] = await house.ReportLinkAsync(_records[Whose.Own].Case, People[Walker.ReferringVet].PersonId, "OWNMARK");
+        Links[Walker.ReferringVet] = (await house.ReportLinkAsync(People[Walker.ReferringVet].PersonId, _records[Whose.Own].Report)).Path;
         _browsers[Walker.Nobody] = App.Browser();
         foreach ((Walker walker, Actor actor) in People)
         {

@@ -32,6 +32,8 @@ internal sealed class WalkRecords
 
     public Guid Yard => Guid.Parse(_ids[Subject.Yard]);
 
+    public Guid Report => Guid.Parse(_ids[Subject.Report]);
+
     public Guid Case => Guid.Parse(_ids[Subject.Case]);
 
     /// <summary>What stands in the address for a record; an id of nothing where there is no such kind.</summary>
@@ -127,6 +129,7 @@ internal sealed class WalkRecords
                 )
             )
         ).Id;
+        Guid report = (await house.ReleaseAsync(injury, people.ReferringVet, mark)).Id;
         AddressSecret calendar = AddressSecret.Make();
         await house.AskAsync<RenewFeed, RenewFeedInput, Saved>(new RenewFeedInput(Guid.NewGuid(), calendar.Hash));
         records._ids[Subject.Horse] = horse.ToString();
@@ -136,6 +139,7 @@ internal sealed class WalkRecords
         records._ids[Subject.Person] = people.Owner.ToString();
         records._ids[Subject.Yard] = yard.ToString();
         records._ids[Subject.ImportFile] = file.ToString();
+        records._ids[Subject.Report] = report.ToString();
         records._ids[Subject.Calendar] = calendar.Text;
         return records;
     }

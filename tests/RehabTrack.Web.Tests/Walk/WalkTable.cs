@@ -99,6 +99,7 @@ internal static class WalkTable
         {
             BehindLinkOf = ReferringVet,
         },
+        new("GET", "/report/{id:guid}/report.pdf", [.. Staff, .. ReferringVet], Subject.Report) { BehindLinkOf = ReferringVet },
         // A report shows no photo, so its reader has none.
         new("GET", "/horses/{id:guid}/photo", [.. Staff, .. TrainerAndOwner], Subject.Horse) { BehindLinkOf = TrainerAndOwner },
         // What those who work in the practice open.

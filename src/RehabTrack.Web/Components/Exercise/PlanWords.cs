@@ -1,5 +1,6 @@
 using System.Globalization;
 using RehabTrack.Rechecks.Exercise;
+using RehabTrack.Rechecks.Suggestions;
 using RehabTrack.Wording;
 
 namespace RehabTrack.Web.Components.Exercise;
@@ -56,6 +57,56 @@ public static class PlanWords
         return step is { OutingsADay: { } outings, DaysAWeek: { } days }
             ? string.Format(TextCulture.Default, ExerciseTexts.Often, Text(outings), Text(days))
             : null;
+    }
+
+    /// <summary>The gaits that a plan uses: one that no step ever uses takes no column.</summary>
+    public static IReadOnlyList<Gait> GaitsOf(PlanVersion plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return
+        [
+            .. PlanRows.Gaits.Where(gait =>
+                gait == Gait.Walk || plan.Steps.Any(step => step.Of(gait) is not { Start: 0, GrowthPerWeek: 0 })
+            ),
+        ];
+    }
+
+    /// <summary>How and where a step is worked; null when not filled.</summary>
+    public static string? Where(PlanStep step)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        return step is { OutingsADay: 0 } ? "–"
+            : step.Modes == WorkModes.None || step.Surfaces == Surfaces.None ? null
+            : $"{Of(step.Modes)}; {Names.Of(step.Circles ?? Circles.None)}; {Of(step.Surfaces)}";
+    }
+
+    /// <summary>How often a step wants rechecks; null when it says nothing.</summary>
+    public static string? RecheckEvery(PlanStep step)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        return step.RecheckIntervalDays is { } days ? Filled(ExerciseTexts.RecheckEvery, days) : null;
+    }
+
+    /// <summary>The rules that a gate asks for; null without any.</summary>
+    /// <param name="gate">The gate.</param>
+    /// <param name="rules">The practice's rules, whose numbers their sentences name.</param>
+    public static string? GateRules(Gate gate, RuleSettings rules)
+    {
+        ArgumentNullException.ThrowIfNull(gate);
+        return gate.Rules.Count == 0
+            ? null
+            : string.Format(
+                TextCulture.Default,
+                ExerciseTexts.GateRules,
+                string.Join(" ", gate.Rules.Select(code => SuggestionSentences.Of(RuleTable.Of(code), rules)))
+            );
+    }
+
+    /// <summary>The work for bad days, or that the plan has none.</summary>
+    public static string Floor(PlanVersion plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return plan.Floor is { } floor ? string.Format(TextCulture.Default, ExerciseTexts.FloorSays, Line(floor)) : ExerciseTexts.NoFloor;
     }
 
     /// <summary>A set of modes, as "in hand, ridden"; null when empty.</summary>

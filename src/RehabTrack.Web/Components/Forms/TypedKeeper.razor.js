@@ -19,6 +19,7 @@ class Keeper {
   constructor(root, key, server, kept, onlyLeft) {
     this.root = root;
     this.key = key;
+    this.asideKey = `${key}:aside`;
     this.server = server;
     this.onlyLeft = onlyLeft;
     this.halfTyped = null;
@@ -59,15 +60,18 @@ class Keeper {
 
   // How many fields an earlier visit left. They are put back as the page draws them: what was chosen first, as other fields follow from it.
   restore() {
-    this.waiting = new Map(this.left.map((name) => [name, this.kept[name]]));
-    const count = this.waiting.size;
-    if (count > 0) {
+    this.waitFor(this.left);
+    return this.left.length;
+  }
+
+  waitFor(names) {
+    this.waiting = new Map(names.map((name) => [name, this.kept[name]]));
+    if (this.waiting.size > 0) {
       this.putBack();
+      this.watch?.disconnect();
       this.watch = new MutationObserver(() => this.putBack());
       this.watch.observe(this.root, { childList: true, subtree: true });
     }
-
-    return count;
   }
 
   forget() {
@@ -76,6 +80,30 @@ class Keeper {
     this.unsent.clear();
     this.waiting.clear();
     store.remove(this.key);
+    store.remove(this.asideKey);
+  }
+
+  // What is typed makes room for a form begun afresh, and can be brought back.
+  setAside() {
+    const fields = this.kept;
+    this.forget();
+    store.write(this.asideKey, JSON.stringify({ at: Date.now(), fields }));
+  }
+
+  // How many fields were set aside.
+  aside() {
+    return Object.keys(this.read(this.asideKey)).length;
+  }
+
+  // What was typed since stands where it was not set aside.
+  bringBack() {
+    const fields = this.read(this.asideKey);
+    store.remove(this.asideKey);
+    for (const [name, value] of Object.entries(fields)) {
+      this.keep(name, value);
+    }
+
+    this.waitFor(Object.keys(fields));
   }
 
   detach() {
@@ -88,9 +116,9 @@ class Keeper {
     document.getElementById(reconnectBox)?.removeEventListener("components-reconnect-state-changed", this.state);
   }
 
-  read() {
+  read(key = this.key) {
     try {
-      const kept = JSON.parse(store.read(this.key) ?? "null");
+      const kept = JSON.parse(store.read(key) ?? "null");
       return kept && Date.now() - kept.at < keptHours * 3600000 ? kept.fields : {};
     } catch {
       return {};

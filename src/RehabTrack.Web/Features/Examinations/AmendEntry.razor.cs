@@ -51,7 +51,7 @@ public sealed partial class AmendEntry
     [Inject]
     private GetExamination GetExamination { get; set; } = default!;
 
-    private string StorageKey => $"rehabtrack.amend.{Examination.Id}";
+    private string StorageKey => $"rehabtrack.amend.{Examination.Id}.{Actor.PersonId}";
 
     private IReadOnlyList<string> People => [.. _background.People.Append(Actor.Name).Distinct(StringComparer.Ordinal)];
 

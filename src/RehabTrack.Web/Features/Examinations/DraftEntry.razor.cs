@@ -69,7 +69,7 @@ public sealed partial class DraftEntry
 
     private IReadOnlyList<string> People => [.. _background.People.Append(Actor.Name).Distinct(StringComparer.Ordinal)];
 
-    private string StorageKey => $"rehabtrack.draft.{Examination.Id}";
+    private string StorageKey => $"rehabtrack.draft.{Examination.Id}.{Actor.PersonId}";
 
     protected override void OnInitialized()
     {

@@ -81,7 +81,7 @@ public static class ShareLinkRequests
 
         if (context.Response.StatusCode >= StatusCodes.Status400BadRequest)
         {
-            await dead.WriteAsync(context, busy: false);
+            await dead.WriteAsync(context, busy: context.Response.StatusCode == StatusCodes.Status429TooManyRequests);
             return;
         }
 

@@ -1,0 +1,5 @@
+namespace RehabTrack.Reports.Paper;
+
+/// <summary>A row of a table: a cell for each column, or one that goes across all.</summary>
+/// <param name="Cells">The texts.</param>
+public sealed record PaperRow(params IReadOnlyList<string> Cells);
