@@ -18,7 +18,7 @@ internal sealed class PaperFlow(PaperLetters letters)
     private const double Top = 51;
     private const double Room = PageWidth - (2 * Side);
     private const double Gap = 6;
-    private const double CellGap = 5;
+    private const double CellGap = 11;
     private const double RowPad = 2.5;
     private const double Hairline = 0.6;
     private const double CautionBar = 2.5;
