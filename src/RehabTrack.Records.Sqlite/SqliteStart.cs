@@ -38,11 +38,11 @@ public sealed class SqliteStart
             await RefuseNewerAsync(records, cancellation);
             // The log comes first: a migration that is killed is then undone by whoever opens the database next, also to read only.
             await records.Database.ExecuteSqlRawAsync("PRAGMA journal_mode=WAL", cancellation);
-            await records.Database.ExecuteSqlRawAsync("DROP TABLE IF EXISTS \"__EFMigrationsLock\"", cancellation);
-            await DropHalfRebuiltAsync(records, cancellation);
             // Asked to migrate, the framework first holds the whole model against the last migration: a tenth of the time to start.
             if ((await records.Database.GetPendingMigrationsAsync(cancellation)).Any())
             {
+                await records.Database.ExecuteSqlRawAsync("DROP TABLE IF EXISTS \"__EFMigrationsLock\"", cancellation);
+                await DropHalfRebuiltAsync(records, cancellation);
                 await records.Database.MigrateAsync(cancellation);
             }
 

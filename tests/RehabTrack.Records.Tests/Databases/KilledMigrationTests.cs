@@ -79,6 +79,29 @@ public sealed class KilledMigrationTests : IDisposable
         Assert.DoesNotContain("Filler", report.Tables.Keys);
     }
 
+    /// <summary>The framework waits for ever where it finds its lock; the start would end by its time.</summary>
+    [Fact]
+    public async Task The_lock_of_a_migration_that_was_killed_is_taken_away()
+    {
+        string folder = Laid("issue-a");
+        await using (SqliteConnection writing = new($"Data Source={Path.Combine(folder, DataFolder.DatabaseName)};Pooling=False"))
+        {
+            await writing.OpenAsync();
+            await using SqliteCommand command = writing.CreateCommand();
+            command.CommandText = """
+                CREATE TABLE IF NOT EXISTS "__EFMigrationsLock" ("Id" INTEGER NOT NULL PRIMARY KEY, "Timestamp" TEXT NOT NULL);
+                INSERT OR REPLACE INTO "__EFMigrationsLock" VALUES (1, '2026-11-24 08:00:00');
+                """;
+            await command.ExecuteNonQueryAsync();
+        }
+
+        await StartAsync(folder, atMost: TimeSpan.FromSeconds(60));
+
+        CheckReport report = await RecordsCheck.FolderAsync(folder, null, default);
+        Assert.Empty(report.Problems);
+        Assert.False(report.WasOlder);
+    }
+
     [Theory]
     [MemberData(nameof(KeptDatabaseTests.Names), MemberType = typeof(KeptDatabaseTests))]
     public async Task A_second_start_changes_nothing(string name)
@@ -116,7 +139,7 @@ public sealed class KilledMigrationTests : IDisposable
         return folder;
     }
 
-    private static async Task StartAsync(string folder, IInterceptor? watcher = null)
+    private static async Task StartAsync(string folder, IInterceptor? watcher = null, TimeSpan? atMost = null)
     {
         DataFolder data = new(folder);
         DbContextOptionsBuilder<RecordsContext> options = new();
@@ -127,7 +150,9 @@ public sealed class KilledMigrationTests : IDisposable
         }
 
         PooledDbContextFactory<RecordsContext> factory = new(options.Options);
-        await new SqliteStart(factory, data, TimeProvider.System).RunAsync(new CancellationTokenSource(TimeSpan.FromMinutes(2)).Token);
+        await new SqliteStart(factory, data, TimeProvider.System).RunAsync(
+            new CancellationTokenSource(atMost ?? TimeSpan.FromMinutes(2)).Token
+        );
     }
 
     /// <summary>Copies the files of the database before a statement runs: what a kill at that moment would leave on the disk.</summary>

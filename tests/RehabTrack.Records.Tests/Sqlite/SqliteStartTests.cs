@@ -50,27 +50,6 @@ public sealed class SqliteStartTests
     }
 
     [Fact]
-    public async Task The_lock_of_a_migration_that_was_killed_is_taken_away()
-    {
-        await using RecordsHouse house = await RecordsHouse.BuildAsync();
-        await house.LookAsync(async records =>
-        {
-            await records.Database.ExecuteSqlRawAsync(
-                """
-                CREATE TABLE IF NOT EXISTS "__EFMigrationsLock" ("Id" INTEGER NOT NULL PRIMARY KEY, "Timestamp" TEXT NOT NULL)
-                """
-            );
-            return await records.Database.ExecuteSqlRawAsync(
-                """INSERT OR REPLACE INTO "__EFMigrationsLock" VALUES (1, '2026-11-24 08:00:00')"""
-            );
-        });
-
-        await house.Get<SqliteStart>().RunAsync(new CancellationTokenSource(TimeSpan.FromSeconds(20)).Token);
-
-        Assert.Equal("Edda Marrow", house.Vet.Name);
-    }
-
-    [Fact]
     public async Task A_database_of_a_newer_version_is_refused_and_left_alone()
     {
         await using RecordsHouse house = await RecordsHouse.BuildAsync();
