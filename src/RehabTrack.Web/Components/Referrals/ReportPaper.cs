@@ -3,6 +3,7 @@ using RehabTrack.Rechecks.Suggestions;
 using RehabTrack.Records.Referrals;
 using RehabTrack.Reports.Paper;
 using RehabTrack.Web.Components.Exercise;
+using RehabTrack.Web.Features.About;
 using RehabTrack.Web.Features.Decisions;
 using RehabTrack.Web.Features.Examinations;
 using RehabTrack.Web.Features.Examinations.Worksheets;
@@ -71,6 +72,12 @@ public static class ReportPaper
                 new PaperText(Names.AsTitle(Names.Of(verdict.Verdict)), PaperTone.Strong),
                 .. ReportWords.Under(verdict).Select(line => new PaperText(line)),
                 new PaperText(ReportWords.Engine(verdict), PaperTone.Soft),
+                new PaperText(UsePage.Who, PaperTone.Soft),
+                new PaperText(UsePage.Validation, PaperTone.Soft),
+                new PaperText(
+                    string.Join('\n', [UsePage.FailsTitle, .. KnownFailures.Sentences.Select(sentence => $"– {sentence}")]),
+                    PaperTone.Soft
+                ),
             ];
 
     private static PaperTable Examinations(IReadOnlyList<ReportExamination> examinations) =>

@@ -5,6 +5,7 @@ using RehabTrack.Records.Horses;
 using RehabTrack.Records.Referrals;
 using RehabTrack.Reports.Paper;
 using RehabTrack.Web.Components.Referrals;
+using RehabTrack.Web.Features.About;
 using RehabTrack.Web.Tests.Hosting;
 using RehabTrack.Wording;
 using UglyToad.PdfPig;
@@ -39,7 +40,7 @@ public sealed class ReportPaperTests(DemoPracticeAtHand practice) : IClassFixtur
             using PdfDocument paper = PdfDocument.Open(file);
             string read = Bare(string.Concat(paper.GetPages().Select(sheet => sheet.Text)));
             Assert.DoesNotContain("\uFFFD", read, StringComparison.Ordinal);
-            foreach (IElement said in page.FindAll("h2, h3, dt, dd, td, th[scope=row] .name, p"))
+            foreach (IElement said in page.FindAll("h2, h3, dt, dd, td, th[scope=row] .name, p, li"))
             {
                 foreach (string words in said.TextContent.Split(" ", StringSplitOptions.RemoveEmptyEntries))
                 {
@@ -47,6 +48,7 @@ public sealed class ReportPaperTests(DemoPracticeAtHand practice) : IClassFixtur
                 }
             }
 
+            Assert.Equal(content.Verdict is not null, page.FindAll("details li").Count == KnownFailures.Sentences.Count);
             hasPlan |= content.Plan is not null;
             hasDecision |= content.Decision is not null;
             hasVerdict |= content.Verdict is not null;
