@@ -69,7 +69,7 @@ public sealed class PlanEntry
     public PlanVersion Plan { get; private set; }
 
     /// <summary>How many things keep it from being signed.</summary>
-    public int ProblemCount => _problems.Count + _numbers.Count;
+    public int ProblemCount => ReadProblems.Count() + _numbers.Count;
 
     /// <summary>Whether something that is typed cannot be read, and so cannot be kept.</summary>
     public bool IsUnread => _numbers.Any;
@@ -133,23 +133,29 @@ public sealed class PlanEntry
 
     /// <summary>What is wrong with a field; null when nothing is.</summary>
     public string? For(string field) =>
-        string.Join(
-            " ",
-            new[] { _numbers.For(field) }
-                .Concat(_problems.Where(problem => problem.Field == field).Select(problem => ProblemSentences.Of(problem)))
-                .OfType<string>()
-        )
-            is { Length: > 0 } told
-            ? told
-            : null;
+        _numbers.For(field)
+        ?? (
+            string.Join(" ", _problems.Where(problem => problem.Field == field).Select(problem => ProblemSentences.Of(problem)))
+                is { Length: > 0 } told
+                ? told
+                : null
+        );
 
     /// <summary>How many things are wrong within a step.</summary>
     public int ProblemsIn(int step) =>
-        _problems.Count(problem => problem.Field.StartsWith(FieldOf(step), StringComparison.Ordinal)) + _numbers.CountIn(FieldOf(step));
+        ReadProblems.Count(problem => problem.Field.StartsWith(FieldOf(step), StringComparison.Ordinal)) + _numbers.CountIn(FieldOf(step));
 
-    /// <summary>Adds an empty step at the end.</summary>
+    // What cannot be read is told as that, and not once more as missing.
+    private IEnumerable<Problem> ReadProblems => _problems.Where(problem => _numbers.For(problem.Field) is null);
+
+    /// <summary>An empty step at the end: the one that is there, as after a double press, or a new one.</summary>
     public StepEntry Add()
     {
+        if (_steps.LastOrDefault() is { IsBlank: true } last)
+        {
+            return last;
+        }
+
         StepEntry step = new();
         _steps.Add(step);
         return step;

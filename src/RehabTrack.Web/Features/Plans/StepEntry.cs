@@ -53,6 +53,12 @@ public sealed class StepEntry
     /// <summary>A word beside the step, for the practice.</summary>
     public string? Note { get; set; }
 
+    /// <summary>Whether nothing is typed or chosen.</summary>
+    public bool IsBlank =>
+        new[] { Name, Outings, Days, Length, Rechecks, Criteria, Note }.All(string.IsNullOrWhiteSpace)
+        && Gaits.Values.All(gait => gait.IsBlank)
+        && this is { Modes: WorkModes.None, Surfaces: Surfaces.None, Circles: null, Turnout: null, HasGate: false, Rules.Count: 0 };
+
     /// <summary>A step as fields show it.</summary>
     public static StepEntry Of(PlanStep step)
     {

@@ -1,6 +1,7 @@
 using RehabTrack.Rechecks.Exercise;
 using RehabTrack.Web.Features.Plans;
 using RehabTrack.Web.Tests.Hosting;
+using RehabTrack.Wording;
 
 namespace RehabTrack.Web.Tests.Features.Plans;
 
@@ -27,6 +28,33 @@ public sealed class PlanEntryTests
                 Assert.Equal(pair.First.Gate?.Rules, pair.Second.Gate?.Rules);
             }
         );
+    }
+
+    [Fact]
+    public void A_double_press_adds_one_step_and_one_that_holds_anything_is_followed_by_another()
+    {
+        PlanEntry entry = PlanEntry.Of(HorseInRehab.Plan);
+        int before = entry.Steps.Count;
+
+        Assert.Same(entry.Add(), entry.Add());
+        Assert.Equal(before + 1, entry.Steps.Count);
+
+        entry.Steps[^1].Turnout = Turnout.None;
+        entry.Add();
+        entry.Steps[^1].Gaits[Gait.Walk].FirstWeek = "1o";
+        entry.Add();
+        Assert.Equal(before + 3, entry.Steps.Count);
+    }
+
+    [Fact]
+    public void What_cannot_be_read_is_told_once()
+    {
+        PlanEntry entry = PlanEntry.Of(HorseInRehab.Plan);
+        entry.Steps[0].Length = "1o";
+        entry.Read();
+
+        Assert.Equal(string.Format(TextCulture.Default, ExerciseTexts.NotWhole, "1o"), entry.For("steps[0].length"));
+        Assert.Equal((1, 1, false), (entry.ProblemCount, entry.ProblemsIn(0), entry.CanDraw));
     }
 
     [Fact]
