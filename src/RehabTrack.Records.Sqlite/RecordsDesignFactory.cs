@@ -4,7 +4,7 @@ using RehabTrack.Records.Keeping;
 
 namespace RehabTrack.Records.Sqlite;
 
-/// <summary>How <c>dotnet ef</c> sees the model; it opens no database of anybody's.</summary>
+/// <summary>The model without anybody's database: for <c>dotnet ef</c>, and for what makes it ahead.</summary>
 internal sealed class RecordsDesignFactory : IDesignTimeDbContextFactory<RecordsContext>
 {
     public RecordsContext CreateDbContext(string[] args)

@@ -38,7 +38,7 @@ public sealed class SqliteStart
             await RefuseNewerAsync(records, cancellation);
             // The log comes first: a migration that is killed is then undone by whoever opens the database next, also to read only.
             await records.Database.ExecuteSqlRawAsync("PRAGMA journal_mode=WAL", cancellation);
-            // Asked to migrate, the framework first holds the whole model against the last migration: a tenth of the time to start.
+            // Asked to migrate, the framework first holds the whole model against the last migration, which is a good part of a start.
             if ((await records.Database.GetPendingMigrationsAsync(cancellation)).Any())
             {
                 await records.Database.ExecuteSqlRawAsync("DROP TABLE IF EXISTS \"__EFMigrationsLock\"", cancellation);

@@ -12,8 +12,8 @@ namespace RehabTrack.Records.People;
 /// <summary>
 /// Erases what is held of a person who was put away: names, telephone, mail, those of before too, the addresses of letters, the words of calls,
 /// what they signed in with and where, what the trail says of them, and all of it in answers of commands, in what is being written and in
-/// files that were handed in. The horse's record stays, with the person as somebody whose name is gone; a name under a signature stays, since a record must say who
-/// signed. The trail still fits.
+/// files that were handed in. The horse's record stays, with the person as somebody whose name is gone; a name under a signature stays, since
+/// a record must say who signed. The trail still fits.
 /// </summary>
 public sealed class ErasePerson(RecordsAccess access) : Command<ErasePersonInput, PersonErased>(access)
 {

@@ -25,9 +25,9 @@ public sealed class ListReports(RecordsAccess access) : UseCase<Guid, CaseReport
             return RecordProblems.NotFound("case");
         }
 
-        List<ReportRecord> released = await records
-            .Reports.AsNoTracking()
-            .Where(report => report.CaseId == input && report.ArchivedAt == null)
+        List<ReportRecord> released = await ReportRows
+            .OfPractice(records)
+            .Where(report => report.CaseId == input)
             .OrderByDescending(report => report.ReleasedAt)
             .ThenByDescending(report => report.Id)
             .ToListAsync(cancellation);

@@ -20,15 +20,7 @@ internal static class ReportRows
 {
     /// <summary>The case and its horse; null when it is not there.</summary>
     public static Task<CaseRecord?> CaseAsync(RecordsContext records, Guid caseId, CancellationToken cancellation) =>
-        records
-            .Cases.AsNoTracking()
-            .FirstOrDefaultAsync(
-                injury =>
-                    injury.Id == caseId
-                    && injury.ArchivedAt == null
-                    && records.Horses.Any(horse => horse.Id == injury.HorseId && horse.ArchivedAt == null),
-                cancellation
-            );
+        Cases(records).FirstOrDefaultAsync(injury => injury.Id == caseId, cancellation);
 
     /// <summary>The period in which a referring vet stands beside a horse today; null when they do not.</summary>
     public static Task<HorseLinkRecord?> PeriodAsync(RecordsContext records, Guid horseId, Guid personId, CancellationToken cancellation) =>
@@ -53,17 +45,11 @@ internal static class ReportRows
     }
 
     /// <summary>What was released on cases that are not put away.</summary>
-    public static IQueryable<ReportRecord> OfPractice(RecordsContext records) =>
-        records
-            .Reports.AsNoTracking()
-            .Where(report =>
-                report.ArchivedAt == null
-                && records.Cases.Any(injury =>
-                    injury.Id == report.CaseId
-                    && injury.ArchivedAt == null
-                    && records.Horses.Any(horse => horse.Id == injury.HorseId && horse.ArchivedAt == null)
-                )
-            );
+    public static IQueryable<ReportRecord> OfPractice(RecordsContext records)
+    {
+        IQueryable<CaseRecord> cases = Cases(records);
+        return records.Reports.AsNoTracking().Where(report => report.ArchivedAt == null && cases.Any(injury => injury.Id == report.CaseId));
+    }
 
     public static ReportContent Read(ReportRecord report) =>
         JsonSerializer.Deserialize<ReportContent>(report.ContentJson, RecordJson.Options)!;
@@ -119,6 +105,14 @@ internal static class ReportRows
                 },
         };
     }
+
+    // Cases and horses that are not put away.
+    private static IQueryable<CaseRecord> Cases(RecordsContext records) =>
+        records
+            .Cases.AsNoTracking()
+            .Where(injury =>
+                injury.ArchivedAt == null && records.Horses.Any(horse => horse.Id == injury.HorseId && horse.ArchivedAt == null)
+            );
 
     private static async Task<IReadOnlyList<ReportExamination>> ExaminationsAsync(
         RecordsSession session,

@@ -24,19 +24,15 @@ public static class PaperFile
         ArgumentNullException.ThrowIfNull(sheet);
         CultureInfo wanted = culture ?? TextCulture.Default;
         PaperLetters letters = new();
-        PaperFlow flow = new(letters);
-        foreach (PaperBlock block in sheet.Blocks)
-        {
-            flow.Put(block);
-        }
-
+        List<PaperPart> parts = [.. sheet.Blocks.Select(block => PaperPart.Of(block, letters))];
         if (letters.HasUnwritable)
         {
-            flow.Put(
-                new PaperText(string.Format(wanted, PaperTexts.Unwritable, char.ConvertFromUtf32(PaperLetters.Unwritable)), PaperTone.Soft)
-            );
+            string said = string.Format(wanted, PaperTexts.Unwritable, char.ConvertFromUtf32(PaperLetters.Unwritable));
+            parts.Add(PaperPart.Of(new PaperText(said, PaperTone.Soft), letters));
         }
 
+        PaperFlow flow = new();
+        flow.Put(parts);
         using PdfDocument document = new();
         document.Info.Title = sheet.Title;
         document.Info.Author = sheet.Author;

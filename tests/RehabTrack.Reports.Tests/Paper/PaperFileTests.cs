@@ -164,6 +164,44 @@ public sealed class PaperFileTests
         }
     }
 
+    /// <summary>A heading, what is said of the table below it, and a table that is short stand on one page.</summary>
+    [Fact]
+    public void A_short_table_is_not_broken_and_not_parted_from_what_is_said_of_it()
+    {
+        bool turned = false;
+        for (int lines = 20; lines < 55; lines++)
+        {
+            using PdfDocument file = Open(
+                new PaperText(string.Join('\n', Enumerable.Repeat("line", lines))),
+                new PaperHeading("Heading", 3),
+                new PaperText("said of it", PaperTone.Soft, KeepsNext: true),
+                new PaperTable([new PaperColumn("Level")], [.. Enumerable.Range(1, 6).Select(row => new PaperRow($"row{row}x"))])
+            );
+
+            Page page = file.GetPages().Single(page => page.Text.Contains("Heading", StringComparison.Ordinal));
+            Assert.Contains("Heading" + "saidofit" + "Level" + "row1xrow2xrow3xrow4xrow5xrow6x", Bare(page.Text), StringComparison.Ordinal);
+            turned |= page.Number > 1;
+        }
+
+        Assert.True(turned);
+    }
+
+    [Fact]
+    public async Task Files_that_are_written_at_the_same_moment_do_not_disturb_each_other()
+    {
+        string[] words = [.. Enumerable.Range(0, 64).Select(one => string.Concat(Enumerable.Repeat($"Žluťoučký лошадь {one} ", 40)))];
+
+        byte[][] files = await Task.WhenAll(
+            words.Select(said => Task.Run(() => Written(new PaperText(said), new PaperText(said, PaperTone.Strong))))
+        );
+
+        foreach ((string said, byte[] written) in words.Zip(files))
+        {
+            using PdfDocument file = PdfDocument.Open(written);
+            Assert.StartsWith(Bare(said + said), Bare(string.Concat(file.GetPages().Select(BodyOf))), StringComparison.Ordinal);
+        }
+    }
+
     [Fact]
     public void A_foot_that_is_too_long_is_cut_and_leaves_the_number_alone()
     {
@@ -184,17 +222,17 @@ public sealed class PaperFileTests
 
     private static PaperText Long(int lines) => new(string.Join('\n', Enumerable.Range(1, lines).Select(line => $"line {line}")));
 
-    private static PdfDocument Open(params IReadOnlyList<PaperBlock> blocks) =>
-        PdfDocument.Open(
-            PaperFile.Write(
-                new PaperSheet
-                {
-                    Title = "A title",
-                    Author = "A practice",
-                    Foot = "A foot",
-                    Blocks = blocks,
-                }
-            )
+    private static PdfDocument Open(params IReadOnlyList<PaperBlock> blocks) => PdfDocument.Open(Written(blocks));
+
+    private static byte[] Written(params IReadOnlyList<PaperBlock> blocks) =>
+        PaperFile.Write(
+            new PaperSheet
+            {
+                Title = "A title",
+                Author = "A practice",
+                Foot = "A foot",
+                Blocks = blocks,
+            }
         );
 
     /// <summary>What stands above the foot.</summary>
@@ -207,7 +245,7 @@ public sealed class PaperFileTests
 
     private static string Bare(string text) => string.Concat(text.EnumerateRunes().Where(letter => !Rune.IsWhiteSpace(letter)));
 
-    /// <summary>What the paper shall make of a text: told from the rule, with the fonts' letters told by the reader's own look at a page of them.</summary>
+    /// <summary>What the paper shall make of a text, told from the rule; which letters the fonts have is asked of them.</summary>
     private static string Written(string text)
     {
         StringBuilder written = new();
@@ -216,12 +254,8 @@ public sealed class PaperFileTests
         {
             if (Rune.GetUnicodeCategory(letter) != UnicodeCategory.Format)
             {
-                written.Append(
-                    letter.IsBmp && PaperFonts.Width(PaperFace.Own, false, letter.Value) is not null
-                    || letter.IsBmp && letter.Value != 0xFFFD && PaperFonts.Width(PaperFace.OtherScripts, false, letter.Value) is not null
-                        ? letter.ToString()
-                        : "\uFFFD"
-                );
+                bool isThere = Enum.GetValues<PaperFace>().Any(face => PaperFonts.Width(face, false, letter.Value) is not null);
+                written.Append(isThere ? letter.ToString() : "\uFFFD");
             }
         }
 

@@ -85,9 +85,9 @@ class Keeper {
 
   // What is typed makes room for a form begun afresh, and can be brought back.
   setAside() {
-    const fields = this.kept;
+    const fields = { ...this.read(this.asideKey), ...this.kept };
     this.forget();
-    store.write(this.asideKey, JSON.stringify({ at: Date.now(), fields }));
+    this.writeAside(fields);
   }
 
   // How many fields were set aside.
@@ -95,15 +95,23 @@ class Keeper {
     return Object.keys(this.read(this.asideKey)).length;
   }
 
-  // What was typed since stands where it was not set aside.
+  // What was typed since in the same fields is set aside instead.
   bringBack() {
     const fields = this.read(this.asideKey);
-    store.remove(this.asideKey);
+    this.writeAside(Object.fromEntries(Object.entries(this.kept).filter(([name, value]) => name in fields && fields[name] !== value)));
     for (const [name, value] of Object.entries(fields)) {
       this.keep(name, value);
     }
 
     this.waitFor(Object.keys(fields));
+  }
+
+  writeAside(fields) {
+    if (Object.keys(fields).length === 0) {
+      store.remove(this.asideKey);
+    } else {
+      store.write(this.asideKey, JSON.stringify({ at: Date.now(), fields }));
+    }
   }
 
   detach() {

@@ -106,7 +106,7 @@ public static class ReportPaper
         return
         [
             new PaperHeading(ReportWords.ReadingsOf(examination), 3),
-            new PaperText(ReportWords.Examined(examination), PaperTone.Soft),
+            new PaperText(ReportWords.Examined(examination), PaperTone.Soft, KeepsNext: true),
             new PaperTable(
                 [
                     .. columns.Select(column => new PaperColumn(
@@ -126,7 +126,7 @@ public static class ReportPaper
         IReadOnlyList<Gait> gaits = PlanWords.GaitsOf(plan);
         return
         [
-            new PaperText(ReportWords.Planned(plan)),
+            new PaperText(ReportWords.Planned(plan), KeepsNext: true),
             new PaperTable(
                 [
                     new PaperColumn(ExerciseTexts.Step),
@@ -157,9 +157,7 @@ public static class ReportPaper
         {
             yield return new PaperRow(
                 Lines(
-                    gate.Criteria.Length > 0
-                        ? string.Format(TextCulture.Default, ReferralTexts.PaperGate, ExerciseTexts.GateRow, gate.Criteria)
-                        : ExerciseTexts.GateRow,
+                    gate.Criteria.Length > 0 ? $"{ExerciseTexts.GateRow}: {gate.Criteria}" : ExerciseTexts.GateRow,
                     PlanWords.GateRules(gate, new RuleSettings())
                 )
             );
