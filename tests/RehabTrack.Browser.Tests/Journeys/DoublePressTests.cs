@@ -18,7 +18,7 @@ public sealed class DoublePressTests(ChromiumFixture chromium, OwnDemoFixture de
         Assert.Equal(0, await released.CountAsync());
 
         await PressTwiceAsync(vet.Page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Release for ") }));
-        await Assertions.Expect(vet.Page.Locator("section[aria-labelledby=release] .notice")).ToBeVisibleAsync();
+        await Assertions.Expect(vet.Page.Locator("section[aria-labelledby=release] [role=status] > .notice")).ToBeVisibleAsync();
         await vet.Page.ReloadAsync();
         await vet.WaitUntilLiveAsync();
         await Assertions.Expect(released).ToHaveCountAsync(1);
